@@ -1,0 +1,64 @@
+import type { Scale } from '../guide/judge.ts';
+import type { QuantityKind } from '../quantity/kinds.ts';
+import type { MessageRef } from '../quantity/message.ts';
+import type { Variant } from '../safety/plant.ts';
+import type { SiteSheet } from '../site/sheet.ts';
+
+/** What an expectation may be made from: the sheet, the string the run is about, and what was read and answered so far. */
+export interface ExpectContext {
+  sheet: SiteSheet;
+  /** The PV string the run is about, by its id on the sheet. */
+  stringId?: string;
+  /** Latest accepted readings, inside units, by `block.reading` (for example `string-volts.p1`). */
+  readings: Readonly<Record<string, number>>;
+  /** Latest outcomes by block. */
+  outcomes: Readonly<Record<string, string>>;
+}
+
+/** Facts the sheet still owes, by fact id (`src/site/facts.ts`). */
+export interface Missing {
+  ok: false;
+  missing: readonly string[];
+}
+
+/** A family of expected bands: its zones are fixed, their limits come from the site. */
+export interface ScaleDef {
+  id: string;
+  kind: QuantityKind;
+  zones: readonly string[];
+  build(context: ExpectContext): { ok: true; scale: Scale } | Missing;
+}
+
+/** A question that the sheet answers. Unknown counts as the answer that asks for more care. */
+export interface QuestionDef {
+  id: string;
+  answers: readonly string[];
+  /** The sheet's answer; `undefined` when it does not know and the person is asked. */
+  decide(context: ExpectContext): string | undefined;
+  /** The answers possible on a plant variant. */
+  onVariant(variant: Variant): readonly string[];
+}
+
+/** Arithmetic that decides a step: a worksheet run on the site's numbers. */
+export interface WorkDef {
+  id: string;
+  answers: readonly string[];
+  work(
+    context: ExpectContext,
+  ):
+    | {
+        ok: true;
+        outcome: string;
+        worksheet: string;
+        inputs: Record<string, number | string>;
+        says: readonly MessageRef[];
+      }
+    | Missing;
+}
+
+/** A wait. */
+export interface WaitDef {
+  id: string;
+  /** Seconds; where the sheet does not know the label's figure, the longest in common use. */
+  seconds(context: ExpectContext): number;
+}
