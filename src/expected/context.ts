@@ -1,8 +1,7 @@
-import type { Scale } from '../guide/judge.ts';
 import type { QuantityKind } from '../quantity/kinds.ts';
 import type { MessageRef } from '../quantity/message.ts';
-import type { Variant } from '../safety/plant.ts';
 import type { SiteSheet } from '../site/sheet.ts';
+import type { Scale } from './scale.ts';
 
 /** What an expectation may be made from: the sheet, the string the run is about, and what was read and answered so far. */
 export interface ExpectContext {
@@ -29,23 +28,11 @@ export interface ScaleDef {
   build(context: ExpectContext): { ok: true; scale: Scale } | Missing;
 }
 
-/** A question that the sheet answers. Unknown counts as the answer that asks for more care. */
-export interface QuestionDef {
-  id: string;
-  answers: readonly string[];
-  /** The sheet's answer; `undefined` when it does not know and the person is asked. */
-  decide(context: ExpectContext): string | undefined;
-  /** The answers possible on a plant variant. */
-  onVariant(variant: Variant): readonly string[];
-}
-
 /** Arithmetic that decides a step: a worksheet run on the site's numbers. */
 export interface WorkDef {
   id: string;
   answers: readonly string[];
-  work(
-    context: ExpectContext,
-  ):
+  work(context: ExpectContext):
     | {
         ok: true;
         outcome: string;

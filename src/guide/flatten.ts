@@ -9,7 +9,7 @@ export interface FlatEdge {
   does: readonly Effect[];
   /** Readings and the zones that take this edge, first match wins. */
   when?: Row['when'];
-  limit?: { counter: string; max: number; then: string };
+  limit?: { counter: string; max: number; otherwise: string };
 }
 
 /** One step at one place of a run. The same procedure step stands once for each place that performs the procedure. */
@@ -31,6 +31,8 @@ export interface Flat {
   stop: string;
   escape: string;
   nodes: ReadonlyMap<string, FlatNode>;
+  /** Each performed procedure's place, and the step of it that comes first there. */
+  groups: ReadonlyMap<string, string>;
 }
 
 /** What is wrong with a machine file, in words for its author. */
@@ -60,7 +62,10 @@ function ownOutcomes(
       ...asOutcome(target),
     }));
   }
-  return Object.entries(step.outcomes).map(([id, target]) => ({ id, ...asOutcome(target) }));
+  return Object.entries(step.outcomes ?? {}).map(([id, target]) => ({
+    id,
+    ...asOutcome(target as StepId | Outcome),
+  }));
 }
 
 interface Scope {
@@ -79,6 +84,7 @@ interface Scope {
  */
 export function flatten(machine: Machine, procedures: Readonly<Record<string, Machine>>): Flat {
   const nodes = new Map<string, FlatNode>();
+  const groups = new Map<string, string>();
   const stop = machine.stop;
 
   const walk = (scope: Scope, callers: readonly string[]): void => {
@@ -105,7 +111,7 @@ export function flatten(machine: Machine, procedures: Readonly<Record<string, Ma
                 limit: {
                   ...target.limit,
                   counter: prefix + target.limit.counter,
-                  then: scope.resolve(target.limit.then).to,
+                  otherwise: scope.resolve(target.limit.otherwise).to,
                 },
               }
             : {}),
@@ -139,6 +145,7 @@ export function flatten(machine: Machine, procedures: Readonly<Record<string, Ma
       throw new MachineError(`${outer.machine.id}, step ${id}: there is no procedure ${step.procedure}`);
     if (callers.includes(procedure.id)) throw new MachineError(`${procedure.id} performs itself`);
     const prefix = `${outer.prefix}${id}/`;
+    groups.set(outer.prefix + id, procedure.start);
     for (const ending of Object.keys(step.endings))
       if (procedure.steps[ending]?.kind !== 'end')
         throw new MachineError(`${outer.machine.id}, step ${id}: ${procedure.id} has no ending ${ending}`);
@@ -186,6 +193,7 @@ export function flatten(machine: Machine, procedures: Readonly<Record<string, Ma
     stop,
     escape: top.resolve(machine.escape).to,
     nodes,
+    groups,
   };
 }
 

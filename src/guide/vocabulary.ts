@@ -101,8 +101,8 @@ export interface Outcome {
   to: StepId;
   /** What taking this outcome does or shows, in order. */
   does?: readonly Effect[];
-  /** Taken at most `max` times in a run, then `then`. Every loop has one. */
-  limit?: { counter: string; max: number; then: StepId };
+  /** Taken at most `max` times in a run, then `otherwise`. Every loop has one. */
+  limit?: { counter: string; max: number; otherwise: StepId };
 }
 
 /** A row of a step with several readings: the first row whose pattern fits is taken. */
