@@ -1,0 +1,183 @@
+import type { SiteSheet } from './sheet.ts';
+
+const inchM = 0.0254;
+const footM = 0.3048;
+/** Areas of AWG sizes in mm², from the law in `src/quantity/wire.ts`, to the figures a table prints. */
+const awg10Mm2 = 5.261;
+const awg4Slash0Mm2 = 107.2;
+
+const meter: SiteSheet['meter'] = {
+  dcVolts: { ofReading: 0.005, counts: 2 },
+  acVolts: { ofReading: 0.01, counts: 3 },
+  ohms: { ofReading: 0.009, counts: 3 },
+  dcClamp: { ofReading: 0.02, counts: 5 },
+  acClamp: { ofReading: 0.02, counts: 5 },
+  hasDcClamp: true,
+  category: 'III',
+  categoryV: 1000,
+  lowImpedance: true,
+  inputOhm: 10e6,
+};
+
+const sallowString: SiteSheet['strings'][number] = {
+  name: 'East',
+  tracker: 'PV1',
+  modulesInSeries: 8,
+  parallel: 1,
+  vocV: 41,
+  vmpV: 34,
+  iscA: 11.5,
+  impA: 10.8,
+  vocPerC: -0.0028,
+  pmaxPerC: -0.0035,
+  vmpPerC: null,
+  iscPerC: 0.0005,
+  lengthM: 90 * footM,
+  areaMm2: awg10Mm2,
+  mounting: 'open-rack',
+  isolator: { fitted: true, ratedV: 600, ratedA: 32, loadBreak: true, polarised: false },
+  shutdownDevices: false,
+};
+
+const sallowTracker: SiteSheet['trackers'][number] = {
+  name: 'PV1',
+  startV: 150,
+  trackMinV: 120,
+  trackMaxV: 425,
+  maxV: 500,
+  usableA: 18,
+  shortCircuitMaxA: 25,
+  startDelayS: 60,
+};
+
+/** A honey house and a cabin with no utility supply. Every figure is invented and belongs to no real product. */
+export const sallowCreek: SiteSheet = {
+  format: 'faultwright-site',
+  version: 1,
+  id: 'demo-sallow-creek',
+  name: 'Sallow Creek Apiary',
+  invented: true,
+  units: 'us',
+  codeBasis: 'us-nec',
+  altitudeM: 1200 * footM,
+  climate: { recordLowC: -30, usualLowC: -10, usualHighC: 30, hotCellRiseC: 30 },
+  battery: {
+    cellsInSeries: 16,
+    packs: 2,
+    packCapacityAh: 200,
+    cellRecoverMinV: 2,
+    cellMinV: 2.5,
+    cellChargeV: 3.45,
+    cellMaxV: 3.65,
+    packContinuousA: 120,
+    packPeakA: 200,
+    packResistanceOhm: 0.012,
+    chargeMinC: 5,
+    chargeMaxC: 45,
+  },
+  mainSwitch: { kind: 'switch', ratedA: 300, ratedV: 80, loadBreak: false, polarised: false, lockable: true },
+  fuse: { fitted: true, ratedA: 200, interruptingA: 20_000 },
+  packBreaker: { fitted: true, ratedA: 150, loadBreak: true, polarised: false },
+  batteryCable: { lengthM: 72 * inchM, areaMm2: awg4Slash0Mm2 },
+  precharge: { resistorOhm: 25, ratedW: 50, ratedEnergyJ: 200 },
+  inverter: {
+    ratedW: 6000,
+    surgeW: 12_000,
+    legLimitW: 3000,
+    idleW: 100,
+    busCapacitanceF: 0.02,
+    dcMinV: 42,
+    dcMaxV: 60,
+    storedChargeWaitS: 300,
+    topology: 'opposed-120-240',
+    frequencyHz: 60,
+    units: 1,
+    batteryFirst: true,
+    insulationLimitOhm: 100_000,
+    fanRule: 'temperature-or-load',
+    fanStartC: 50,
+    fanStartLoad: 0.4,
+  },
+  trackers: [sallowTracker, { ...sallowTracker, name: 'PV2' }],
+  strings: [sallowString, { ...sallowString, name: 'West', tracker: 'PV2', lengthM: 110 * footM }],
+  secondSource: { kind: 'generator-manual', ratedW: 3500, neutralBonded: true },
+  dataLink: { kind: 'can', lengthM: 10 * footM },
+  meter,
+  notes:
+    'Leg 1: uncapping knife and warmers. Leg 2: freezer and lights. The honey extractor motor runs on 240 V. The generator is for winter and is started by hand.',
+};
+
+/** A smaller place with one leg, one pack, one string and no second source. Every figure is invented. */
+export const ternLedge: SiteSheet = {
+  ...sallowCreek,
+  id: 'demo-tern-ledge',
+  name: 'Tern Ledge Cabin',
+  units: 'metric',
+  codeBasis: 'other',
+  altitudeM: 40,
+  climate: { recordLowC: -15, usualLowC: 0, usualHighC: 35, hotCellRiseC: null },
+  battery: {
+    ...sallowCreek.battery,
+    cellsInSeries: 15,
+    packs: 1,
+    packCapacityAh: 100,
+    packContinuousA: 100,
+    packPeakA: 150,
+    packResistanceOhm: 0.02,
+  },
+  mainSwitch: { kind: 'breaker', ratedA: 125, ratedV: 125, loadBreak: true, polarised: null, lockable: true },
+  fuse: { fitted: true, ratedA: 125, interruptingA: 10_000 },
+  packBreaker: { fitted: false, ratedA: null, loadBreak: null, polarised: null },
+  batteryCable: { lengthM: 1.5, areaMm2: 35 },
+  precharge: { resistorOhm: 47, ratedW: 25, ratedEnergyJ: null },
+  inverter: {
+    ...sallowCreek.inverter,
+    ratedW: 3000,
+    surgeW: 6000,
+    legLimitW: 3000,
+    idleW: 45,
+    busCapacitanceF: 0.01,
+    dcMinV: 40,
+    topology: 'common-120',
+    insulationLimitOhm: null,
+    fanRule: 'temperature',
+    fanStartC: 45,
+    fanStartLoad: null,
+  },
+  trackers: [
+    {
+      name: 'PV',
+      startV: 120,
+      trackMinV: 90,
+      trackMaxV: 220,
+      maxV: 250,
+      usableA: 14,
+      shortCircuitMaxA: 18,
+      startDelayS: null,
+    },
+  ],
+  strings: [
+    {
+      ...sallowString,
+      name: 'Roof',
+      tracker: 'PV',
+      modulesInSeries: 5,
+      vocV: 37.5,
+      vmpV: 31,
+      iscA: 10,
+      impA: 9.5,
+      vocPerC: -0.003,
+      pmaxPerC: -0.0036,
+      lengthM: 12,
+      areaMm2: 4,
+      mounting: 'roof-gap',
+      isolator: { fitted: true, ratedV: 500, ratedA: 25, loadBreak: true, polarised: null },
+    },
+  ],
+  secondSource: { kind: 'none', ratedW: null, neutralBonded: null },
+  dataLink: { kind: 'serial-485', lengthM: 2 },
+  meter: { ...meter, categoryV: 600, lowImpedance: false },
+  notes: '',
+};
+
+export const demoSites: readonly SiteSheet[] = [sallowCreek, ternLedge];
