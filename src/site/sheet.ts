@@ -120,8 +120,6 @@ const inverter = z.strictObject({
   topology: z.enum(acTopologies),
   /** Output frequency. */
   frequencyHz: z.literal([50, 60]),
-  /** Units that share this battery and this output. */
-  units: quantity('count', 1, 16),
   /** The PV side may be closed only when the battery is. Unknown counts as yes. */
   batteryFirst: orUnknown(z.boolean()),
   /** Insulation resistance of the array below which it refuses to start. */
@@ -270,6 +268,8 @@ export const sheetSchema = z.strictObject({
   batteryCable,
   precharge,
   inverter,
+  /** Inverter units that share this battery and this output. */
+  parallelUnits: quantity('count', 1, 16),
   trackers: z.array(tracker).check(z.maxLength(12)),
   strings: z.array(pvString).check(z.maxLength(24)),
   secondSource,
