@@ -205,20 +205,20 @@ function refuseReadings({
   sourceVolts,
   resistorOhms,
 }: ChargeFitInput): ReturnType<typeof refuse> | undefined {
-  if (!(sourceVolts > 0)) return refuse('worksheet.preCharge.noSource');
-  if (!(resistorOhms > 0)) return refuse('worksheet.preCharge.noResistor');
+  if (!(sourceVolts > 0)) return refuse('worksheet.pre-charge.noSource');
+  if (!(resistorOhms > 0)) return refuse('worksheet.pre-charge.noResistor');
   if (readings.some(({ tS, volts }) => !Number.isFinite(tS) || !Number.isFinite(volts) || tS < 0)) {
-    return refuse('worksheet.preCharge.badReading');
+    return refuse('worksheet.pre-charge.badReading');
   }
   if (readings.filter((reading) => reading.tS > 0).length < 2)
-    return refuse('worksheet.preCharge.tooFewReadings');
+    return refuse('worksheet.pre-charge.tooFewReadings');
   if (readings.some((reading, at) => at > 0 && reading.tS <= readings[at - 1]!.tS)) {
-    return refuse('worksheet.preCharge.timesNotRising');
+    return refuse('worksheet.pre-charge.timesNotRising');
   }
   // A diode drop below zero is a reversed battery or lead, not a charge.
   const negative = readings.find((reading) => reading.volts < -0.3);
-  if (negative) return refuse('worksheet.preCharge.negativeVolts', { volts: negative.volts });
+  if (negative) return refuse('worksheet.pre-charge.negativeVolts', { volts: negative.volts });
   const above = readings.find((reading) => reading.volts > aboveSourceShare * sourceVolts);
-  if (above) return refuse('worksheet.preCharge.aboveSource', { volts: above.volts, sourceVolts });
+  if (above) return refuse('worksheet.pre-charge.aboveSource', { volts: above.volts, sourceVolts });
   return undefined;
 }

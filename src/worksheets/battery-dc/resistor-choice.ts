@@ -39,9 +39,9 @@ const soldOhms = [1, 10, 100].flatMap((decade) =>
 /** The range of resistors that pre-charges this bus gently, soon enough, and all the way. */
 export function chooseResistor(need: ResistorNeed): Result<ResistorChoice> {
   const { sourceVolts, capacitanceF, standbyWatts } = need;
-  if (!(sourceVolts > 0)) return refuse('worksheet.preCharge.noSource');
-  if (!(capacitanceF > 0)) return refuse('worksheet.preCharge.noCapacitance');
-  if (!(standbyWatts >= 0)) return refuse('worksheet.preCharge.negativeStandby');
+  if (!(sourceVolts > 0)) return refuse('worksheet.pre-charge.noSource');
+  if (!(capacitanceF > 0)) return refuse('worksheet.pre-charge.noCapacitance');
+  if (!(standbyWatts >= 0)) return refuse('worksheet.pre-charge.negativeStandby');
   const { mostAmps, longestS, reachShare } = preChargeLimits;
   const leastOhms = sourceVolts / mostAmps;
   const soonEnoughOhms = longestS / (5 * capacitanceF);
@@ -50,8 +50,8 @@ export function chooseResistor(need: ResistorNeed): Result<ResistorChoice> {
   const mostOhms = Math.min(soonEnoughOhms, allTheWayOhms);
   if (mostOhms < leastOhms) {
     return allTheWayOhms < leastOhms
-      ? refuse('worksheet.preCharge.standbyTooLarge', { standbyWatts, leastOhms })
-      : refuse('worksheet.preCharge.bankTooLarge', { capacitanceF, leastOhms });
+      ? refuse('worksheet.pre-charge.standbyTooLarge', { standbyWatts, leastOhms })
+      : refuse('worksheet.pre-charge.bankTooLarge', { capacitanceF, leastOhms });
   }
   return give({
     leastOhms,
@@ -89,10 +89,10 @@ export function resistorHeat(
   ratedWatts: number,
   pulseJoules?: number,
 ): Result<ResistorHeat> {
-  if (!(need.sourceVolts > 0)) return refuse('worksheet.preCharge.noSource');
-  if (!(need.capacitanceF > 0)) return refuse('worksheet.preCharge.noCapacitance');
-  if (!(resistorOhms > 0)) return refuse('worksheet.preCharge.noResistor');
-  if (!(ratedWatts > 0)) return refuse('worksheet.preCharge.noRating');
+  if (!(need.sourceVolts > 0)) return refuse('worksheet.pre-charge.noSource');
+  if (!(need.capacitanceF > 0)) return refuse('worksheet.pre-charge.noCapacitance');
+  if (!(resistorOhms > 0)) return refuse('worksheet.pre-charge.noResistor');
+  if (!(ratedWatts > 0)) return refuse('worksheet.pre-charge.noRating');
   const allowedJoules = pulseJoules ?? usualOverload.timesRated * usualOverload.forS * ratedWatts;
   const joulesPerTry = storedJoules(need.capacitanceF, need.sourceVolts);
   const peakWatts = need.sourceVolts ** 2 / resistorOhms;

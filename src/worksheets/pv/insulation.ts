@@ -78,20 +78,20 @@ function refuseReading(reading: PoleToGround): ReturnType<typeof refuse> | undef
   const { vocVolts, positiveVolts, negativeVolts, meterOhms, modules, poleErrorVolts, vocErrorVolts } =
     reading;
   const all = [vocVolts, positiveVolts, negativeVolts, meterOhms, modules, poleErrorVolts, vocErrorVolts];
-  if (!all.every(Number.isFinite)) return refuse('worksheet.insulation.notANumber');
-  if (vocVolts <= 0) return refuse('worksheet.insulation.noVolts', { vocVolts });
-  if (meterOhms <= 0) return refuse('worksheet.insulation.noMeter');
-  if (modules <= 0) return refuse('worksheet.insulation.noModules');
-  if (poleErrorVolts < 0 || vocErrorVolts < 0) return refuse('worksheet.insulation.negativeError');
+  if (!all.every(Number.isFinite)) return refuse('worksheet.insulation-position.notANumber');
+  if (vocVolts <= 0) return refuse('worksheet.insulation-position.noVolts', { vocVolts });
+  if (meterOhms <= 0) return refuse('worksheet.insulation-position.noMeter');
+  if (modules <= 0) return refuse('worksheet.insulation-position.noModules');
+  if (poleErrorVolts < 0 || vocErrorVolts < 0) return refuse('worksheet.insulation-position.negativeError');
   if (positiveVolts < -poleErrorVolts && negativeVolts > poleErrorVolts) {
-    return refuse('worksheet.insulation.reversed', { positiveVolts, negativeVolts });
+    return refuse('worksheet.insulation-position.reversed', { positiveVolts, negativeVolts });
   }
   if (positiveVolts < -poleErrorVolts || negativeVolts > poleErrorVolts) {
-    return refuse('worksheet.insulation.sameSign', { positiveVolts, negativeVolts });
+    return refuse('worksheet.insulation-position.sameSign', { positiveVolts, negativeVolts });
   }
   const sumVolts = Math.abs(positiveVolts) + Math.abs(negativeVolts);
   if (sumVolts > vocVolts + vocErrorVolts + 2 * poleErrorVolts) {
-    return refuse('worksheet.insulation.moreThanVoc', { sumVolts, vocVolts });
+    return refuse('worksheet.insulation-position.moreThanVoc', { sumVolts, vocVolts });
   }
   return undefined;
 }

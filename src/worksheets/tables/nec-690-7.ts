@@ -35,3 +35,16 @@ export function necColdFactor(lowestAmbientC: number): number | undefined {
   if (lowestAmbientC >= noCorrectionFromC) return 1;
   return nec690_7.rows.find((row) => lowestAmbientC >= row.downToC)?.factor;
 }
+
+/** The table as a staircase to draw: [°C, factor] corners from the warmest row down to `lowestC`. */
+export function necColdSteps(lowestC: number): readonly (readonly [number, number])[] {
+  let fromC: number = noCorrectionFromC;
+  const corners: (readonly [number, number])[] = [];
+  for (const { downToC, factor } of nec690_7.rows) {
+    if (fromC <= lowestC) break;
+    const toC = Math.max(downToC, lowestC);
+    corners.push([fromC, factor], [toC, factor]);
+    fromC = toC;
+  }
+  return corners;
+}

@@ -1,0 +1,23 @@
+import { dcPath } from './battery-dc/dc-path.ts';
+import { idleDraw } from './battery-dc/idle-draw.ts';
+import { preCharge } from './battery-dc/pre-charge.ts';
+import type { AnyWorksheet } from './define.ts';
+import { insulationPosition } from './pv/insulation-position.ts';
+import { stringWindow } from './pv/string-window.ts';
+
+/** Every worksheet, in the order of the shelf. A new one is a file, its words, its page text, and a line here. */
+export const worksheets: readonly AnyWorksheet[] = [
+  stringWindow,
+  insulationPosition,
+  preCharge,
+  idleDraw,
+  dcPath,
+];
+
+/** The worksheet of an id; throws on an id that names none, which is a slip in our own files. */
+export function worksheetById(id: string): AnyWorksheet {
+  const found = worksheets.find((worksheet) => worksheet.id === id);
+  if (!found)
+    throw new Error(`No worksheet is called "${id}". Known: ${worksheets.map((each) => each.id).join(', ')}`);
+  return found;
+}
