@@ -10,6 +10,8 @@ export interface ExpectContext {
   stringId?: string;
   /** Latest accepted readings, inside units, by `block.reading` (for example `string-volts.p1`). */
   readings: Readonly<Record<string, number>>;
+  /** Time-stamped values of readings taken as a series, by `block.reading`: seconds from the start, and the value. */
+  series?: Readonly<Record<string, readonly (readonly [seconds: number, value: number])[]>>;
   /** Latest outcomes by block. */
   outcomes: Readonly<Record<string, string>>;
 }
