@@ -1,0 +1,42 @@
+/** What is worn and what is held, by the ids that steps name. Short enough to read as a list on a plate. */
+
+export const ppe: Readonly<Record<string, string>> = {
+  'rated-gloves': 'Rated insulating gloves with leather over them, tested in date',
+  'eye-protection': 'Safety glasses',
+  'face-shield': 'Arc-rated face shield over the glasses',
+  'no-metal-worn': 'Rings, watch and chains off',
+  'long-sleeves': 'Long sleeves of cotton or arc-rated cloth',
+  'safety-boots': 'Dry boots with safety toes',
+  'fall-protection': 'Harness and anchor for the roof',
+  'hearing-protection': 'Ear protection',
+};
+
+export const tools: Readonly<Record<string, string>> = {
+  'meter-cat3-600': 'Meter and leads rated CAT III 600 V or better',
+  'meter-cat3-1000': 'Meter and leads rated CAT III 1000 V DC or better, and above the coldest string volts',
+  'low-z-meter': 'Meter with a low-impedance volts mode',
+  'dc-clamp': 'DC clamp that zeroes, rated for the volts here',
+  'ac-clamp': 'AC clamp',
+  'frequency-meter': 'Meter that reads hertz',
+  'proving-source': 'Proving source for DC and AC',
+  'insulation-tester': 'Insulation tester made for PV arrays',
+  'locks-tags': 'Locks and tags, your own',
+  'insulated-tools': 'Insulated tools',
+  'insulated-leads': 'Leads insulated to the tip',
+  'insulating-covers': 'Insulating caps and covers',
+  'precharge-resistor': 'Pre-charge resistor with its own switch',
+  'bleed-resistor': 'Bleed resistor with insulated leads',
+  'torque-driver': 'Torque driver, in calibration',
+  'plug-tool': 'Parting tool for the plugs',
+  'plug-caps': 'Touch-safe caps for parted plugs',
+  thermometer: 'Contact or infra-red thermometer',
+  'thermal-camera': 'Thermal camera',
+  'irradiance-meter': 'Irradiance meter or reference cell',
+  'test-load-1kw': 'Test load of about 1 kW at 120 V, such as a heater',
+  'receptacle-tester': 'Plug-in receptacle tester',
+  watch: 'Watch with seconds; the phone will do',
+  torch: 'Head torch',
+  'marker-pen': 'Paint marker for witness marks',
+  tape: 'Coloured tape and labels',
+  phone: 'This phone, for the log',
+};
