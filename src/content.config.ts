@@ -1,0 +1,16 @@
+import { file, glob } from 'astro/loaders';
+import { defineCollection } from 'astro:content';
+import { causeHead, glossaryEntry, guideHead, sourceEntry } from './content-schemas.ts';
+
+/** The folder of one language. Another language is another folder. */
+const words = './content/en';
+
+const prose = (folder: string) => glob({ base: `${words}/${folder}`, pattern: '*.mdx' });
+
+export const collections = {
+  guides: defineCollection({ loader: prose('guides'), schema: guideHead }),
+  procedures: defineCollection({ loader: prose('procedures'), schema: guideHead }),
+  causes: defineCollection({ loader: prose('causes'), schema: causeHead }),
+  glossary: defineCollection({ loader: file(`${words}/glossary.yaml`), schema: glossaryEntry }),
+  sources: defineCollection({ loader: file(`${words}/sources.yaml`), schema: sourceEntry }),
+};
