@@ -120,7 +120,8 @@ function parseWire(clean: string, options: ParseOptions): ParsedReading {
     const unit = american.form === 'awg' ? 'AWG' : 'kcmil';
     return { ok: true, value: wireAreaMm2(american), resolution: 0, unit, unitTyped: /[a-z#]/i.test(clean) };
   }
-  if (usual === 'AWG' && /^[\d.,]+$/.test(clean)) return refuse('quantity.noSuchGauge', { typed: clean });
+  if (/^\d+ ?\/ ?\d+/.test(clean) || (usual === 'AWG' && /^[\d.,]+$/.test(clean)))
+    return refuse('quantity.noSuchGauge', { typed: clean });
   const area = parseReading(clean, { ...options, kind: 'area', unit: 'mm²' });
   if (!area.ok || area.value > 0) return area;
   return refuse('quantity.noSuchGauge', { typed: clean });
