@@ -23,6 +23,8 @@ export interface ParseOptions {
    * refusing it would hide a reversed lead. Kinds that go below zero by nature allow it unasked.
    */
   allowNegative?: boolean;
+  /** Largest magnitude that can be meant, in the inside unit, where the kind's own limit does not suit. */
+  maxMagnitude?: number;
 }
 
 /** A typed number understood, in the kind's inside unit. */
@@ -68,7 +70,7 @@ export function parseReading(text: string, options: ParseOptions): ParsedReading
   const found = unitFor(unitText, options);
   if (!('factor' in found)) return found;
 
-  const max = kindFacts[kind].maxMagnitude;
+  const max = options.maxMagnitude ?? kindFacts[kind].maxMagnitude;
   const number = readNumber(digits, (thousands) => Math.abs(toInside(thousands, found)) <= max);
   if (!number.ok) return { ...number, overRange: false };
   const typed = sign === '-' ? -number.number.value : number.number.value;

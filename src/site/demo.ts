@@ -1,10 +1,10 @@
+import { awgAreaMm2 } from '../quantity/wire.ts';
 import type { SiteSheet } from './sheet.ts';
 
 const inchM = 0.0254;
 const footM = 0.3048;
-/** Areas of AWG sizes in mm², from the law in `src/quantity/wire.ts`, to the figures a table prints. */
-const awg10Mm2 = 5.261;
-const awg4Slash0Mm2 = 107.2;
+const awg10Mm2 = awgAreaMm2(10);
+const awg4Slash0Mm2 = awgAreaMm2(-3);
 
 const meter: SiteSheet['meter'] = {
   dcVolts: { ofReading: 0.005, counts: 2 },

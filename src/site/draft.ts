@@ -88,19 +88,22 @@ export function readFact(fact: Fact, text: string, units: UnitSystem): FactReadi
   }
   const reading = readNumberFact(fact, trimmed, units);
   if (!reading.ok) return { ok: false, reason: reading.reason };
-  // A hair's breadth of rounding between units must not put the range's own end outside it.
-  const slack = 1e-9 * Math.max(Math.abs(answer.min), Math.abs(answer.max));
+  // Rounding between units, to the digits a box shows, must not put the range's own end outside it.
+  const slack = 10 ** (1 - draftDigits) * Math.max(Math.abs(answer.min), Math.abs(answer.max));
   if (reading.value < answer.min - slack || reading.value > answer.max + slack) return wrong(fact, units);
   return { ok: true, value: Math.min(answer.max, Math.max(answer.min, reading.value)) };
 }
 
 /** The typed number of a fact as `parseReading` understands it, for showing back what was understood. */
 export function readNumberFact(fact: Fact, text: string, units: UnitSystem): ParsedReading {
-  if (fact.answer.type !== 'number') throw new Error(`${fact.id} is no number`);
+  const { answer } = fact;
+  if (answer.type !== 'number') throw new Error(`${fact.id} is no number`);
+  const { maxMagnitude, belowZero } = kindFacts[answer.kind];
   return parseReading(text, {
-    kind: fact.answer.kind,
+    kind: answer.kind,
     unit: unitOfFact(fact, units),
-    allowNegative: fact.answer.min < 0 || kindFacts[fact.answer.kind].belowZero,
+    allowNegative: answer.min < 0 || belowZero,
+    maxMagnitude: Math.max(maxMagnitude, answer.max),
   });
 }
 

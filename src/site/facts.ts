@@ -84,16 +84,17 @@ export function missingFacts(sheet: SiteSheet, ids: readonly string[]): string[]
 /** A copy of the sheet with one concrete fact changed; the sheet given stays as it is. Check it before keeping it. */
 export function setFact(sheet: SiteSheet, id: string, value: FactValue): SiteSheet {
   factOf(id);
-  const copy = structuredClone(sheet);
-  const keys = pathKeys(id);
-  const last = keys.pop() as string;
-  const holder = keys.reduce<unknown>(
-    (part, key) => (part as Record<string, unknown> | undefined)?.[key],
-    copy,
-  );
-  if (typeof holder !== 'object' || holder === null) throw new Error(`no row for "${id}" on this sheet`);
-  (holder as Record<string, unknown>)[last] = value;
-  return copy;
+  return replaced(sheet, pathKeys(id), value, id) as SiteSheet;
+}
+
+/** Copies only what lies on the way to the value: parts that two rows share stay apart. */
+function replaced(part: unknown, [key, ...rest]: string[], value: FactValue, id: string): unknown {
+  if (key === undefined) return value;
+  if (typeof part !== 'object' || part === null || !Object.hasOwn(part, key)) {
+    throw new Error(`no row for "${id}" on this sheet`);
+  }
+  const next = replaced((part as Record<string, unknown>)[key], rest, value, id);
+  return Array.isArray(part) ? part.with(Number(key), next) : { ...part, [key]: next };
 }
 
 /** `strings[2].vocV` as the keys to follow. */
