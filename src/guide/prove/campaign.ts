@@ -1,0 +1,78 @@
+import { allVariants, type Variant } from '../../safety/plant.ts';
+import { MachineError } from '../flatten.ts';
+import type { Machine } from '../vocabulary.ts';
+import { equivalents } from './equivalents.ts';
+import { type Mutant, mutantsOf } from './mutate.ts';
+import { type Proof, prove } from './prove.ts';
+
+/** What became of the mutants of some machines. */
+export interface Campaign {
+  mutants: number;
+  killed: number;
+  equivalents: { id: string; why: string }[];
+  survivors: string[];
+  /** Mutants caught, by the rule that caught them (a mutant may break several). */
+  byRule: Record<string, number>;
+  byOperator: Record<string, { mutants: number; killed: number }>;
+}
+
+/**
+ * Does every small harm to every machine, one at a time, and asks the prover to notice.
+ * @param proofs of the unharmed machines, from which idle effects are known
+ */
+export function runCampaign(
+  machines: readonly Machine[],
+  procedures: Readonly<Record<string, Machine>>,
+  proofs: readonly Proof[],
+  variants: readonly Variant[] = allVariants(),
+): Campaign {
+  const result: Campaign = {
+    mutants: 0,
+    killed: 0,
+    equivalents: [],
+    survivors: [],
+    byRule: {},
+    byOperator: {},
+  };
+  for (const machine of machines) {
+    const proof = proofs.find((p) => p.machine === machine.id);
+    for (const mutant of mutantsOf(machine)) {
+      result.mutants += 1;
+      const tally = (result.byOperator[mutant.operator] ??= { mutants: 0, killed: 0 });
+      tally.mutants += 1;
+      const why = equivalents[mutant.id] ?? idleEffect(mutant, proof);
+      const broken = why ? new Set<string>() : rulesBroken(mutant, procedures, variants);
+      if (why) result.equivalents.push({ id: mutant.id, why });
+      else if (broken.size === 0) result.survivors.push(mutant.id);
+      else {
+        result.killed += 1;
+        tally.killed += 1;
+        for (const rule of broken) result.byRule[rule] = (result.byRule[rule] ?? 0) + 1;
+      }
+    }
+  }
+  return result;
+}
+
+function idleEffect(mutant: Mutant, proof: Proof | undefined): string | undefined {
+  if (!mutant.removed || !proof) return undefined;
+  const { step, outcome, index } = mutant.removed;
+  return proof.idle.has(`${step} ${outcome} ${index}`)
+    ? 'on every path the state was already so: taking the effect away changes nothing'
+    : undefined;
+}
+
+function rulesBroken(
+  mutant: Mutant,
+  procedures: Readonly<Record<string, Machine>>,
+  variants: readonly Variant[],
+): Set<string> {
+  const known =
+    mutant.machine.kind === 'procedure' ? { ...procedures, [mutant.machine.id]: mutant.machine } : procedures;
+  try {
+    return new Set(prove(mutant.machine, known, variants, 'first').breaches.map((breach) => breach.rule));
+  } catch (error) {
+    if (error instanceof MachineError) return new Set(['shape']);
+    throw error;
+  }
+}
