@@ -38,7 +38,8 @@ export function runCampaign(
     const proof = proofs.find((p) => p.machine === machine.id);
     for (const mutant of mutantsOf(machine)) {
       result.mutants += 1;
-      const tally = (result.byOperator[mutant.operator] ??= { mutants: 0, killed: 0 });
+      const tally = result.byOperator[mutant.operator] ?? { mutants: 0, killed: 0 };
+      result.byOperator[mutant.operator] = tally;
       tally.mutants += 1;
       const why = equivalents[mutant.id] ?? idleEffect(mutant, proof);
       const broken = why ? new Set<string>() : rulesBroken(mutant, procedures, variants);

@@ -7,7 +7,7 @@ import {
 } from '../../safety/energy.ts';
 import type { Variant } from '../../safety/plant.ts';
 import { rules } from '../../safety/rules/index.ts';
-import { leftAs, plantStateHolds } from '../../safety/states.ts';
+import { leftAs } from '../../safety/states.ts';
 import type { Flat, FlatEdge, FlatNode } from '../flatten.ts';
 import { questions } from '../questions.ts';
 
@@ -140,9 +140,8 @@ export function explore(
       judgeEnd(place, variant, report);
       continue;
     }
-    const holds = plantStateHolds(node.step.state ?? 'any', energy, variant, node.step.at ?? []);
-    // A step that no longer fits is barred on the screen; only the ways out stay open there.
-    const barred = !straight && !holds;
+    // A step come to other than by its outcomes may not fit the plant: the screen bars it, and only the ways out stay open.
+    const barred = !straight && barredBy(node, energy, variant) !== undefined;
     if (!barred)
       for (const rule of rules) {
         const reason = rule.onArrival?.({ node, energy, variant, graph: flat });
@@ -162,8 +161,7 @@ export function explore(
       push(node, after, energyKey(after), false, place, event);
     const key = energyKey(energy);
     for (const target of earlier.get(node.path) ?? [])
-      if (plantStateHolds(target.step.state ?? 'any', energy, variant, target.step.at ?? []))
-        push(target, energy, key, false, place, 'back');
+      if (!barredBy(target, energy, variant)) push(target, energy, key, false, place, 'back');
   }
   return { states: seen.size, breaches, reached, effective };
 }

@@ -30,7 +30,7 @@ function arrows(step: Step): Arrow[] {
 
 /** The step with one outcome changed. */
 function withArrow(step: Step, outcome: string, change: (to: Outcome) => Outcome): Step {
-  const copy = { ...step } as Bare;
+  const copy = { ...step } as unknown as Bare;
   if (step.kind === 'perform')
     copy.endings = { ...step.endings, [outcome]: change(plain(step.endings[outcome]!)) };
   else if ((step.kind === 'measure' || step.kind === 'display') && step.rows)
@@ -58,7 +58,7 @@ function redirect(machine: Machine, from: StepId, to: StepId, except: readonly S
       let copy: Step = step;
       for (const arrow of arrows(step))
         if (arrow.to.to === from) copy = withArrow(copy, arrow.outcome, (o) => ({ ...o, to }));
-      const hands = copy as Bare;
+      const hands = copy as unknown as Bare;
       return [
         id,
         {

@@ -1,0 +1,48 @@
+import type { Effect } from './effects.ts';
+import { type BeginState, type Energy, hasDevice } from './energy.ts';
+import type { Variant, Zone } from './plant.ts';
+import { plantStateHolds, provedDead } from './states.ts';
+
+/** Why a step may not be done just now. `state`: the plant is not as the step asks; the others: shown too long ago, or not since. */
+export type Bar =
+  | 'state'
+  | 'current-not-shown'
+  | 'tester-not-proved'
+  | 'sides-not-read'
+  | 'not-precharged'
+  | 'not-proved-dead';
+
+/** A finding that an act leans on and that does not keep: missing or grown old. */
+function perished(effect: Effect, e: Energy): Bar | undefined {
+  if ('open' in effect && (effect.open === 'main' || effect.open === 'pv' || effect.open === 'pvOther'))
+    return hasDevice(e.zero, effect.open) ? undefined : 'current-not-shown';
+  if ('measuredDead' in effect) return e.tester ? undefined : 'tester-not-proved';
+  if ('close' in effect && effect.close === 'main') {
+    if (e.bothSides === 'unread') return 'sides-not-read';
+    return e.bothSides === 'alike' || (e.precharged && e.resistorOn) ? undefined : 'not-precharged';
+  }
+  if ('precharged' in effect) return e.bothSides === 'unread' || !e.resistorOn ? 'sides-not-read' : undefined;
+  if ('touch' in effect) return provedDead(e, effect.touch) ? undefined : 'not-proved-dead';
+  if ('inlet' in effect)
+    return provedDead(e, 'acIn') || provedDead(e, 'inlet') ? undefined : 'not-proved-dead';
+  return undefined;
+}
+
+/**
+ * Why a step is barred in this energy state, whichever way it was come to: by Back, a jump, a resumed visit, an address
+ * typed, or a proof that ran out while it was on the screen. One definition serves the screen and the prover.
+ * @returns `undefined` when the step may be done
+ */
+export function barredBy(
+  node: { step: { state?: BeginState; at?: readonly Zone[] }; edges: readonly { does: readonly Effect[] }[] },
+  energy: Energy,
+  variant: Variant,
+): Bar | undefined {
+  if (!plantStateHolds(node.step.state ?? 'any', energy, variant, node.step.at ?? [])) return 'state';
+  for (const edge of node.edges) {
+    const first = edge.does[0];
+    const bar = first && perished(first, energy);
+    if (bar) return bar;
+  }
+  return undefined;
+}
