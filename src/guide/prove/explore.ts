@@ -1,3 +1,4 @@
+import { barredBy } from '../../safety/barred.ts';
 import {
   applyEffect,
   type Energy,
