@@ -44,6 +44,7 @@ export const siteMessages: Readonly<Record<string, (params: Params) => string>> 
   'site.noFuse': () => 'No fuse in the main battery lead: nothing breaks a short between bank and inverter.',
   'site.file.tooLong': ({ longest }) =>
     `The file is too big. A file of sites has at most ${longest} thousand characters.`,
+  'site.file.unreadable': () => 'The file could not be read from the phone. Try again.',
   'site.file.notJson': () => 'The file is not JSON, or it is damaged. Choose a file that was exported here.',
   'site.file.poisoned': () =>
     'The file holds names that could change how this program works. It is refused whole.',
@@ -106,7 +107,6 @@ export const siteWords = {
   imported: (added: number, same: number) =>
     `${added} ${added === 1 ? 'site' : 'sites'} added${same > 0 ? `, ${same} already here` : ''}.`,
   importRefused: 'The file was refused. Nothing was taken from it.',
-  unreadable: 'The file could not be read from the phone. Try again.',
   summary: (cells: number, packs: number, watts: string, strings: number) =>
     `${packs} × ${cells}-cell ${packs === 1 ? 'pack' : 'packs'}, ${watts} inverter, ${strings} PV ${strings === 1 ? 'string' : 'strings'}`,
   summaryStrange: 'Kept by another version; it cannot be read here. Export it before you delete it.',
