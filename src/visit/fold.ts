@@ -1,0 +1,205 @@
+import type { GuideEvent, Position } from '../guide/compile.ts';
+import type { FlatNode } from '../guide/flatten.ts';
+import { type Effect, isAct } from '../safety/effects.ts';
+import { applyEffect, type BeginState, type Energy, initialEnergy } from '../safety/energy.ts';
+import type { Variant } from '../safety/plant.ts';
+import { variantOfSheet } from '../safety/variant-of-sheet.ts';
+import type { SiteSheet } from '../site/sheet.ts';
+import type { Entry, EntryOf } from './entries.ts';
+import type { Knowledge } from './knowledge.ts';
+import { type ProofTimes, proofsAfter, withoutProofs } from './proof-age.ts';
+import { type TrailStep, trailStepOf } from './trail.ts';
+
+/** Something that changed the plant or what is known of it, at one place of the log. */
+interface Deed {
+  seq: number;
+  /** `null`: every proof was voided. */
+  does: readonly Effect[] | null;
+}
+
+/** Where the log has led: everything a run shows is made from this. */
+export interface RunState {
+  visit: string;
+  begin: EntryOf<'begin'>;
+  /** The sheet as the log last says it stood. */
+  sheet: SiteSheet;
+  variant: Variant;
+  position: Position;
+  /** When the run came to where it stands. */
+  arrivedAt: string;
+  trail: readonly TrailStep[];
+  energy: Energy;
+  deeds: readonly Deed[];
+  proofs: ProofTimes;
+  /** Items of the present step that were ticked. */
+  ticked: ReadonlySet<string>;
+  lastSeq: number;
+  lastAt: string;
+  /** The first answer that no longer fits the guide: the log is kept, the run waits for the person to go on. */
+  misfit?: { seq: number };
+  closed?: EntryOf<'closed'>;
+}
+
+const begins = (state: Pick<RunState, 'begin'>) => state.begin.begins as BeginState;
+
+/** The state at the head of a log. */
+export function beginState(know: Knowledge, begin: EntryOf<'begin'>): RunState {
+  const variant = variantOfSheet(begin.sheet);
+  return {
+    visit: begin.visit,
+    begin,
+    sheet: begin.sheet,
+    variant,
+    position: know.compiled.begin(),
+    arrivedAt: begin.at,
+    trail: [],
+    energy: initialEnergy(variant, begin.begins as BeginState),
+    deeds: [],
+    proofs: {},
+    ticked: new Set(),
+    lastSeq: begin.seq,
+    lastAt: begin.at,
+  };
+}
+
+/** The event that a logged answer was: its outcome as judged then, never judged again. */
+function eventOf(node: FlatNode, entry: EntryOf<'answer'>): GuideEvent {
+  const { outcome } = entry;
+  if (outcome === 'cant' || outcome === 'unsure' || outcome === 'stop') return { type: outcome };
+  if (node.edges.some((edge) => edge.when))
+    return {
+      type: 'readings',
+      outcomes: Object.fromEntries((entry.readings ?? []).map((reading) => [reading.id, reading.outcome])),
+    };
+  return { type: 'outcome', outcome };
+}
+
+const sameEffects = (a: readonly Effect[], b: readonly Effect[]) => JSON.stringify(a) === JSON.stringify(b);
+
+/**
+ * The state after one more entry. A pure function of state and entry, so that stepping as entries come is the same as
+ * replaying the whole log.
+ */
+export function foldEntry(know: Knowledge, before: RunState, entry: Entry): RunState {
+  const state: RunState = { ...before, lastSeq: entry.seq, lastAt: entry.at };
+  switch (entry.kind) {
+    case 'begin':
+    case 'note':
+      return state;
+    case 'confirm': {
+      if (state.misfit || entry.path !== state.position.path) return state;
+      const ticked = new Set(state.ticked);
+      if (entry.met) ticked.add(entry.item);
+      else ticked.delete(entry.item);
+      return { ...state, ticked };
+    }
+    case 'fact': {
+      const variant = variantOfSheet(entry.sheet);
+      return { ...state, sheet: entry.sheet, variant, energy: energyOf(begins(state), variant, state.deeds) };
+    }
+    case 'expiry':
+      return withDeed(state, { seq: entry.seq, does: null }, entry.at);
+    case 'closed':
+      return { ...state, closed: entry };
+    case 'changed':
+      return state.misfit && entry.path === state.position.path
+        ? withDeed(
+            { ...state, misfit: undefined, arrivedAt: entry.at, ticked: new Set() },
+            { seq: entry.seq, does: null },
+            entry.at,
+          )
+        : state;
+    case 'correct':
+      return returned(state, entry.toSeq, entry);
+    case 'undoAct': {
+      const deeds = state.deeds.filter((deed) => deed.seq !== entry.toSeq);
+      return returned(rebuilt(state, [...deeds, { seq: entry.seq, does: null }]), entry.toSeq, entry);
+    }
+    case 'answer':
+      return answered(know, state, entry);
+  }
+}
+
+function answered(know: Knowledge, state: RunState, entry: EntryOf<'answer'>): RunState {
+  const node = know.compiled.flat.nodes.get(entry.path);
+  const here = !state.misfit && node !== undefined && entry.path === state.position.path;
+  const move = here ? know.compiled.next(state.position, eventOf(node, entry)) : undefined;
+  if (!move || move.edge.outcome !== entry.outcome || !sameEffects(move.edge.does, entry.does)) {
+    // The answer was given to another version of the guide. What the hands did then was done all the same.
+    const acts = entry.does.filter(isAct);
+    const misfit = state.misfit ?? { seq: entry.seq };
+    return withDeed({ ...state, misfit }, { seq: entry.seq, does: acts }, entry.at);
+  }
+  return withDeed(
+    {
+      ...state,
+      position: move.to,
+      arrivedAt: entry.at,
+      trail: [...state.trail, trailStepOf(entry)],
+      ticked: new Set(),
+    },
+    { seq: entry.seq, does: entry.does },
+    entry.at,
+  );
+}
+
+function withDeed(state: RunState, deed: Deed, at: string): RunState {
+  if (deed.does?.length === 0) return state;
+  const energy = energyAfter(state.energy, state.variant, deed);
+  const proofs = deed.does ? proofsAfter(state.proofs, deed.does, Date.parse(at), energy) : {};
+  return { ...state, energy, proofs, deeds: [...state.deeds, deed] };
+}
+
+const energyAfter = (energy: Energy, variant: Variant, deed: Deed): Energy =>
+  deed.does ? deed.does.reduce(applyEffect, energy) : withoutProofs(energy, variant);
+
+function energyOf(from: BeginState, variant: Variant, deeds: readonly Deed[]): Energy {
+  return deeds.reduce((energy, deed) => energyAfter(energy, variant, deed), initialEnergy(variant, from));
+}
+
+/** The state with another list of deeds, every proof void. */
+function rebuilt(state: RunState, deeds: readonly Deed[]): RunState {
+  return { ...state, deeds, energy: energyOf(begins(state), state.variant, deeds), proofs: {} };
+}
+
+/** Findings that let work go on. They fall with the answer they came from; what the hands did and bad news do not. */
+const goodNews = [
+  'zeroShown',
+  'testerProved',
+  'measuredDead',
+  'polarityProved',
+  'bothSidesRead',
+  'precharged',
+  'packsAlike',
+  'inStep',
+  'neutral',
+  'cellsFitToCharge',
+  'tripExplained',
+  'readyToRestore',
+  'verified',
+  'dangerCleared',
+];
+const isGoodNews = (effect: Effect) => goodNews.some((key) => key in effect);
+
+/**
+ * Back before an answer: the trail is cut there. Deeds and the counts of loops stay. Where the answers cut off had shown
+ * something that work was let go on by, that is withdrawn and every proof is void.
+ */
+function returned(state: RunState, toSeq: number, entry: { seq: number; at: string }): RunState {
+  const index = state.trail.findIndex((step) => step.seq === toSeq);
+  const step = state.trail[index];
+  if (!step || state.misfit) return state;
+  const cut = new Set(state.trail.slice(index).map((each) => each.seq));
+  const withdraws = state.deeds.some((deed) => cut.has(deed.seq) && deed.does?.some(isGoodNews));
+  const deeds = state.deeds.map((deed) =>
+    cut.has(deed.seq) && deed.does ? { ...deed, does: deed.does.filter((each) => !isGoodNews(each)) } : deed,
+  );
+  const stood = withdraws ? rebuilt(state, [...deeds, { seq: entry.seq, does: null }]) : state;
+  return {
+    ...stood,
+    position: { ...state.position, path: step.path },
+    trail: state.trail.slice(0, index),
+    arrivedAt: entry.at,
+    ticked: new Set(),
+  };
+}

@@ -1,0 +1,163 @@
+import type { ExpectContext } from '../expected/context.ts';
+import type { Scale } from '../expected/scale.ts';
+import type { FlatNode } from '../guide/flatten.ts';
+import { bandFor } from '../guide/reading.ts';
+import type { HoldItem, PlantState, Reading } from '../guide/vocabulary.ts';
+import type { MessageRef } from '../quantity/message.ts';
+import { plantStateHolds } from '../safety/states.ts';
+import { missingFacts } from '../site/facts.ts';
+import { ruleBroken } from './deed-allowed.ts';
+import type { RunState } from './fold.ts';
+import type { Knowledge } from './knowledge.ts';
+import { contextOf, lastAt, placeOf } from './trail.ts';
+
+/** A reading that the present step asks for. */
+export interface ReadingAsked {
+  id: string;
+  reading: Reading;
+  kind: Scale['kind'];
+  /** The band on this site; missing while facts are. */
+  scale?: Scale;
+}
+
+export interface ItemAsked {
+  id: string;
+  met: boolean;
+  /** Met by a recorded reading (which one), or by its own confirmation. */
+  by: 'reading' | 'person';
+}
+
+/** What a worksheet decides here. */
+export interface WorkShown {
+  outcome: string;
+  worksheet: string;
+  inputs: Readonly<Record<string, number | string>>;
+  says: readonly MessageRef[];
+}
+
+/** The step a run stands at, and what it takes to go on. */
+export interface StepView {
+  node: FlatNode;
+  /** Outcomes a person may choose: none where a reading, the sheet, a worksheet or items decide. */
+  options: readonly string[];
+  readings: readonly ReadingAsked[];
+  items: readonly ItemAsked[];
+  /** Facts of the sheet to ask for in place before the step can be judged. */
+  missing: readonly string[];
+  /** The sheet's own answer. */
+  decided?: string;
+  work?: WorkShown;
+  /** When the wait is over. */
+  waitEndsMs?: number;
+  waitSeconds?: number;
+  /** The plant is not as the step needs it, or its deed would break a safety rule: only the ways out are open. */
+  barred?: Bar;
+}
+
+export type Bar = { why: 'state'; needs: PlantState } | { why: 'rule'; rule: string };
+
+const wayOuts = ['cant', 'unsure', 'stop'];
+
+/** True when the plant is as the step at this place needs it. */
+export function stateHolds(state: RunState, node: FlatNode): boolean {
+  return plantStateHolds(node.step.state ?? 'any', state.energy, state.variant, node.step.at);
+}
+
+function barOf(know: Knowledge, state: RunState, node: FlatNode): { barred?: Bar } {
+  if (!stateHolds(state, node)) return { barred: { why: 'state', needs: node.step.state ?? 'any' } };
+  for (const edge of node.edges) {
+    const rule = ruleBroken(know, state, node, edge);
+    if (rule !== undefined) return { barred: { why: 'rule', rule } };
+  }
+  return {};
+}
+
+/** The node at a place. A place that is not there is a fault of this program, not of a log. */
+export function nodeAt(know: Knowledge, path: string): FlatNode {
+  const node = know.compiled.flat.nodes.get(path);
+  if (!node) throw new Error(`no step at ${path}`);
+  return node;
+}
+
+/** The context of a run as it stands. */
+export const runContext = (state: RunState): ExpectContext =>
+  contextOf(state.sheet, state.begin.subject, state.trail);
+
+/** The present step. */
+export function stepView(know: Knowledge, state: RunState): StepView {
+  const node = nodeAt(know, state.position.path);
+  const { step } = node;
+  const context = runContext(state);
+  const own = [...new Set(node.edges.map((edge) => edge.outcome))].filter((each) => !wayOuts.includes(each));
+  const view: StepView = {
+    node,
+    options: [],
+    readings: [],
+    items: [],
+    missing: [],
+    ...barOf(know, state, node),
+  };
+  const wanted = [...(know.compiled.flat.machine.facts ?? []), ...(step.facts ?? [])];
+  const missing = missingFor(state, wanted);
+  switch (step.kind) {
+    case 'measure':
+    case 'display': {
+      const readings = Object.entries(step.readings).map(([id, reading]) => {
+        const band = bandFor(reading, know.scales, context);
+        if (!band.ok) missing.push(...band.missing);
+        const kind = know.scales[reading.scale]!.kind;
+        return band.ok ? { id, reading, kind, scale: band.scale } : { id, reading, kind };
+      });
+      return { ...view, readings, missing: unique(missing) };
+    }
+    case 'hold':
+    case 'end':
+      return { ...view, items: itemsOf(state, node, step.items ?? []), missing: unique(missing) };
+    case 'sheet': {
+      const decided = know.questions[step.ask ?? '']?.decide(context);
+      return decided !== undefined && own.includes(decided)
+        ? { ...view, decided, missing: unique(missing) }
+        : { ...view, options: own, missing: unique(missing) };
+    }
+    case 'workOut': {
+      const work = know.works[step.ask ?? ''];
+      if (!work) throw new Error(`there is no work ${step.ask}`);
+      const result = work.work(context);
+      if (!result.ok) return { ...view, missing: unique([...missing, ...result.missing]) };
+      const { outcome, worksheet, inputs, says } = result;
+      return { ...view, work: { outcome, worksheet, inputs, says }, missing: unique(missing) };
+    }
+    case 'wait': {
+      const waitSeconds = know.waits[step.wait ?? '']?.seconds(context);
+      if (waitSeconds === undefined) throw new Error(`there is no wait ${step.wait}`);
+      const waitEndsMs = Date.parse(state.arrivedAt) + waitSeconds * 1000;
+      return { ...view, options: own, waitSeconds, waitEndsMs, missing: unique(missing) };
+    }
+    default:
+      return { ...view, options: own, missing: unique(missing) };
+  }
+}
+
+const unique = (ids: readonly string[]) => [...new Set(ids)];
+
+/** Facts not known, of the string and the tracker the run is about where the list has several. */
+function missingFor(state: RunState, ids: readonly string[]): string[] {
+  const { strings, trackers } = state.sheet;
+  const string = strings.findIndex((each) => each.name === state.begin.subject);
+  const tracker = trackers.findIndex((each) => each.name === strings[string]?.tracker);
+  return missingFacts(state.sheet, ids).filter((id) => {
+    const [, list, row] = /^(strings|trackers)\[(\d+)\]/.exec(id) ?? [];
+    const ours = list === 'strings' ? string : tracker;
+    return list === undefined || ours < 0 || Number(row) === ours;
+  });
+}
+
+/** The items of a hold point or an end, each met or not. */
+function itemsOf(state: RunState, node: FlatNode, items: readonly HoldItem[]): ItemAsked[] {
+  return items.map(({ id, reading }) => {
+    if (!reading) return { id, met: state.ticked.has(id), by: 'person' };
+    const step = lastAt(state.trail, placeOf(node.path, reading.step));
+    const outcome = step?.readings.find((each) => each.id === reading.reading)?.outcome;
+    return { id, met: outcome !== undefined && reading.zones.includes(outcome), by: 'reading' };
+  });
+}
