@@ -106,9 +106,6 @@ export interface Plot {
   readonly marks: readonly { readonly id: string; readonly x: number; readonly y: number }[];
 }
 
-/** How badly a wrong use can hurt; words under `caution`. */
-export type CautionWord = 'danger' | 'warning' | 'caution' | 'notice';
-
 export interface Worksheet<F extends Fields = Fields, O extends Outputs = Outputs> {
   readonly id: string;
   readonly group: WorksheetGroup;
@@ -121,8 +118,8 @@ export interface Worksheet<F extends Fields = Fields, O extends Outputs = Output
   /** Remarks on this result, most important first: what to do or mind with these numbers. */
   readonly remarks?: (inputs: ValuesOf<F>, out: ResultsOf<O>) => readonly Said[];
   readonly sources: readonly SourceRef[];
-  /** Signal word of the caution that stands above the form, where a wrong use can hurt. */
-  readonly caution?: CautionWord;
+  /** Hazard statements (`src/words`) of taking these readings or acting on the result, the most severe first. */
+  readonly hazards: readonly string[];
 }
 
 /** Any worksheet, its own types forgotten: what the shell, the tests and a guide's step handle. */

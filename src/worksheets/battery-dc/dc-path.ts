@@ -8,10 +8,13 @@ export const soundJointOhms = 0.0001;
 /** A path above this many times what its parts add up to has something wrong in it. Common practice. */
 export const highPathTimes = 1.5;
 
+/** Below this a clamp reads mostly its own zero, and a path its meter’s last digit. Common practice. */
+export const leastAmps = 1;
+
 export const dcPath = defineWorksheet({
   id: 'dc-path',
   group: 'battery-dc',
-  caution: 'warning',
+  hazards: ['battery-short', 'live-metering'],
   inputs: {
     batteryVolts: { kind: 'voltage', min: 1, max: 100 },
     inverterVolts: { kind: 'voltage', min: 0, max: 100 },
@@ -42,7 +45,7 @@ export const dcPath = defineWorksheet({
   },
   compute(given) {
     const { batteryVolts, inverterVolts, amps, voltsError, lengthM, joints, devicesOhms } = given;
-    if (amps === 0) return refuse('worksheet.dc-path.noCurrent');
+    if (Math.abs(amps) < leastAmps) return refuse('worksheet.dc-path.noCurrent', { amps, leastAmps });
     const { ohmsPerM } = cableResistance(given.areaMm2, given.conductorC, given.coating);
     const cableOhms = 2 * ohmsPerM * lengthM;
     const expectedOhms = cableOhms + joints * soundJointOhms + devicesOhms;

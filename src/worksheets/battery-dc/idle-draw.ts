@@ -6,9 +6,13 @@ import { arrayWatts, idleWatts, impliedEfficiency, joulesPerDay } from './idle.t
 /** Efficiencies at a load worth reading run from here to 1. Common practice. */
 const lowestBelievable = 0.8;
 
+/** Below this the draw empties nothing in the life of a bank. */
+const leastWatts = 0.01;
+
 export const idleDraw = defineWorksheet({
   id: 'idle-draw',
   group: 'battery-dc',
+  hazards: ['live-metering'],
   inputs: {
     busVolts: { kind: 'voltage', min: 20, max: 100, from: ['derived.bankVolts'] },
     amps: { kind: 'current', min: 0, max: 50 },
@@ -60,7 +64,7 @@ export const idleDraw = defineWorksheet({
       arrayLosslessWatts: arrayWatts(dayJoules, windowS, 1),
       nightJoules: watts * nightS,
       nightShare: (watts * nightS) / bankJoules,
-      emptiesS: watts > 0 ? bankJoules / watts : undefined,
+      emptiesS: watts > leastWatts ? bankJoules / watts : undefined,
       efficiency,
     });
   },

@@ -60,7 +60,7 @@ const drawnTaus = 6;
 export const preCharge = defineWorksheet({
   id: 'pre-charge',
   group: 'battery-dc',
-  caution: 'danger',
+  hazards: ['battery-short', 'live-metering'],
   inputs,
   outputs,
   compute(given) {

@@ -10,7 +10,7 @@ const inputs = {
   modules: { kind: 'count', min: 1, max: 40, from: ['string.modulesInSeries'] },
   vocRatedVolts: { kind: 'voltage', min: 5, max: 1500, from: ['derived.stringVocRatedV'] },
   meterOhms: { kind: 'resistance', min: 1e4, max: 1e9, default: 1e7, unit: 'MΩ', from: ['meter.inputOhm'] },
-  meterShare: { kind: 'ratio', min: 0, max: 0.2, default: 0.01, from: ['meter.dcVolts.percentOfReading'] },
+  meterShare: { kind: 'ratio', min: 0, max: 0.2, default: 0.01, from: ['meter.dcVolts.ofReading'] },
   meterVolts: { kind: 'voltage', min: 0, max: 10, default: 0.3 },
   lightDrift: { kind: 'ratio', min: 0, max: 0.2, default: 0.01 },
   ownLimitOhms: {
@@ -47,7 +47,7 @@ const placeShare = 0.5;
 export const insulationPosition = defineWorksheet({
   id: 'insulation-position',
   group: 'pv',
-  caution: 'danger',
+  hazards: ['pv-arc', 'live-metering'],
   inputs,
   outputs,
   compute(given) {

@@ -36,6 +36,9 @@ export interface Insulation {
   readonly alikeAboveOhms: number;
 }
 
+/** No pole-to-ground reading is finer than this, whatever the meter promises [V]. */
+const finestVolts = 1e-6;
+
 /**
  * Insulation resistance and fault position from pole-to-ground volts: R_iso = R_m·(Voc/(|a| + |c|) − 1) and
  * k = N·|a|/(|a| + |c|). Exact for one leak anywhere and for two leaks, one at each pole (taken in parallel);
@@ -44,7 +47,8 @@ export interface Insulation {
 export function insulationFrom(reading: PoleToGround): Result<Insulation> {
   const refusal = refuseReading(reading);
   if (refusal) return refusal;
-  const { vocVolts, meterOhms, modules, poleErrorVolts, vocErrorVolts } = reading;
+  const { vocVolts, meterOhms, modules, vocErrorVolts } = reading;
+  const poleErrorVolts = Math.max(reading.poleErrorVolts, finestVolts);
   const a = Math.abs(reading.positiveVolts);
   const c = Math.abs(reading.negativeVolts);
   const sum = a + c;
@@ -52,11 +56,11 @@ export function insulationFrom(reading: PoleToGround): Result<Insulation> {
   const ohmsAt = (voc: number, poles: number): number => Math.max(0, meterOhms * (voc / poles - 1));
 
   const limits = {
-    alikeBelowOhms: ohmsAt(vocVolts + vocErrorVolts, Math.max(vocVolts - sumError, Number.MIN_VALUE)),
-    alikeAboveOhms: sumError > 0 ? ohmsAt(vocVolts, sumError) : Number.MAX_VALUE,
+    alikeBelowOhms: ohmsAt(vocVolts, Math.max(vocVolts - vocErrorVolts - sumError, finestVolts)),
+    alikeAboveOhms: ohmsAt(vocVolts, sumError),
   };
   const lowOhms = ohmsAt(Math.max(0, vocVolts - vocErrorVolts), sum + sumError);
-  if (sum <= sumError || sum === 0) {
+  if (sum <= sumError) {
     return give({ isoOhms: { value: Math.max(lowOhms, limits.alikeAboveOhms), low: lowOhms }, ...limits });
   }
   const isoOhms = {

@@ -104,7 +104,7 @@ const ratedVmp = (given: In): number => given.modules * given.vmpVolts;
 export const stringWindow = defineWorksheet({
   id: 'string-window',
   group: 'pv',
-  caution: 'warning',
+  hazards: ['live-metering'],
   inputs,
   outputs,
   compute(given) {

@@ -1,0 +1,15 @@
+import type { OutsideCheck } from '../outside-check.ts';
+import { dcPathChecks } from './dc-path.ts';
+import { idleChecks } from './idle-draw.ts';
+import { insulationChecks } from './insulation-position.ts';
+import { preChargeChecks } from './pre-charge.ts';
+import { stringWindowChecks } from './string-window.ts';
+
+/** Every published figure that a worksheet is held to. */
+export const outsideChecks: readonly OutsideCheck[] = [
+  ...stringWindowChecks,
+  ...preChargeChecks,
+  ...insulationChecks,
+  ...idleChecks,
+  ...dcPathChecks,
+];
