@@ -33,6 +33,13 @@ export const causeHead = z.strictObject({
   source: z.array(z.string()).default([]),
 });
 
+/** Head of a worksheet's page. Everything else about it stands in `src/worksheets` and its words. */
+export const worksheetHead = z.strictObject({
+  title: z.string().min(3),
+  /** What it answers, in a sentence. */
+  summary: z.string().min(10),
+});
+
 /** A term of the trade. */
 export const glossaryEntry = z.strictObject({
   id: z.string(),

@@ -1,6 +1,6 @@
 import { file, glob } from 'astro/loaders';
 import { defineCollection } from 'astro:content';
-import { causeHead, glossaryEntry, guideHead, sourceEntry } from './content-schemas.ts';
+import { causeHead, glossaryEntry, guideHead, sourceEntry, worksheetHead } from './content-schemas.ts';
 
 /** The folder of one language. Another language is another folder. */
 const words = './content/en';
@@ -10,6 +10,7 @@ const prose = (folder: string) => glob({ base: `${words}/${folder}`, pattern: '*
 export const collections = {
   guides: defineCollection({ loader: prose('guides'), schema: guideHead }),
   procedures: defineCollection({ loader: prose('procedures'), schema: guideHead }),
+  worksheets: defineCollection({ loader: prose('worksheets'), schema: worksheetHead }),
   causes: defineCollection({ loader: prose('causes'), schema: causeHead }),
   glossary: defineCollection({ loader: file(`${words}/glossary.yaml`), schema: glossaryEntry }),
   sources: defineCollection({ loader: file(`${words}/sources.yaml`), schema: sourceEntry }),

@@ -22,7 +22,7 @@ const deck = (circuit: ChargeCircuit, endS: number): string =>
 
 /** Heat in the resistor, summed over the simulator's own points (trapezoids). */
 function heatJoules(waves: Waves, circuit: ChargeCircuit): number {
-  const times = waves['time']!;
+  const times = waves.time!;
   const watts = times.map((_, i) => (waves['v(a)']![i]! - waves['v(b)']![i]!) ** 2 / circuit.resistorOhms);
   return times.reduce(
     (sum, time, i) => (i === 0 ? 0 : sum + ((watts[i]! + watts[i - 1]!) / 2) * (time - times[i - 1]!)),

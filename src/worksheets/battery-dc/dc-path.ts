@@ -103,7 +103,7 @@ export const dcPath = defineWorksheet({
   sources: [
     { id: 'nec-2023', clause: 'Chapter 9 Table 8' },
     { id: 'iec-60228-2004', clause: 'Table 3 (class 5)' },
-    { id: 'ohm-physics' },
+    { id: 'kuphaldt-dc', clause: 'chapter 2' },
     { id: 'common-practice' },
   ],
 });

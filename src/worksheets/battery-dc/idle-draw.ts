@@ -89,7 +89,7 @@ export const idleDraw = defineWorksheet({
     ];
     return ids.map((id) => say(`worksheet.idle-draw.${id}`, given, out));
   },
-  sources: [{ id: 'energy-physics' }, { id: 'common-practice' }],
+  sources: [{ id: 'si-brochure-9' }, { id: 'common-practice' }],
 });
 
 /** An empty field must not overwrite the number that stands in for it. */

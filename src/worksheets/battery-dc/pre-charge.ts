@@ -154,7 +154,7 @@ export const preCharge = defineWorksheet({
     };
   },
   sources: [
-    { id: 'rc-physics' },
+    { id: 'kuphaldt-dc', clause: 'chapter 16' },
     { id: 'army-mm0704', clause: 'universal time constant chart' },
     { id: 'iec-60063', clause: 'E12' },
     { id: 'common-practice' },

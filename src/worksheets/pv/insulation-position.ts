@@ -107,7 +107,7 @@ export const insulationPosition = defineWorksheet({
     ];
     return ids.map((id) => say(`worksheet.insulation-position.${id}`, given, out));
   },
-  sources: [{ id: 'divider-physics' }, { id: 'iec-62446-1-2016', clause: '6.7' }, { id: 'common-practice' }],
+  sources: [{ id: 'kuphaldt-dc', clause: 'chapters 6 and 8' }, { id: 'iec-62446-1-2016', clause: '6.7' }, { id: 'common-practice' }],
 });
 
 function placeOf(modulesFromPositive: number, modules: In['modules']): Exclude<Out['place'], 'none'> {

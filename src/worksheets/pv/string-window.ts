@@ -204,6 +204,7 @@ export const stringWindow = defineWorksheet({
     { id: 'nec-2020', clause: '690.7(A)(1), Table 690.7(A)' },
     { id: 'iec-61215' },
     { id: 'sandia-2004-3535' },
+    { id: 'de-soto-2006' },
     { id: 'common-practice' },
   ],
 });
