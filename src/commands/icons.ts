@@ -7,7 +7,7 @@ import { chromium } from 'playwright-core';
 
 const folder = new URL('../public/', import.meta.url);
 const svg = await readFile(new URL('icon.svg', folder), 'utf8');
-const executablePath = process.env['CHROMIUM'] ?? '/usr/bin/chromium';
+const executablePath = process.env.CHROMIUM ?? '/usr/bin/chromium';
 const browser = await chromium.launch({ executablePath, args: ['--no-sandbox', '--disable-gpu'] });
 try {
   for (const size of [192, 512]) {

@@ -1,6 +1,7 @@
 import { drawing, el, label, line, short } from './svg.ts';
+import { wrap } from './wrap.ts';
 
-/** A zone of a scale. A bound left out is open: the zone runs to the end of the bar. */
+/** A zone of a scale. A bound left out is open: the zone runs on without end. */
 export interface BarZone {
   id: string;
   min?: number;
@@ -25,115 +26,119 @@ export interface BandBarOptions {
   format?: (value: number) => string;
 }
 
-const width = 360;
-const margin = 10;
-const top = 34;
-const height = 28;
+const sheet = { width: 360, height: 94, margin: 6, top: 30, bar: 42 } as const;
 
-/** The band of a reading as a bar, with the typed value landing on it and the meter's uncertainty as its width. */
+/**
+ * The band of a reading as a bar, with the typed value landing on it and the meter's uncertainty as its width.
+ * Not to one scale: every zone gets room for its name, and within a zone the value stands in proportion.
+ */
 export function bandBarSvg(options: BandBarOptions): string {
   const { zones, value, halfWidth = 0, unit } = options;
   const format = options.format ?? ((n: number) => short(n).replace('-', '−'));
-  const scale = scaleOf(zones, value);
-  const bars = zones.map((zone) => zoneBar(zone, scale));
-  const bounds = [...new Set(zones.flatMap(({ min, max }) => [min, max]))].filter(isBound);
+  const spans = spansOf(zones);
   return drawing(
     {
       className: 'bb',
-      viewBox: [0, 0, width, 86],
+      viewBox: [0, 0, sheet.width, sheet.height],
       id: options.id,
       title: options.title,
       desc: describe(zones, unit, format),
     },
-    ...bars,
-    ...boundLabels(bounds, scale, unit, format),
-    value === undefined ? '' : needle(value, halfWidth, scale),
+    ...spans.map(zoneBar),
+    ...boundLabels(spans, unit, format),
+    value === undefined ? '' : needle(value, halfWidth, spans),
   );
 }
 
-/** From a value to its place on the bar; values beyond the ends are held at the ends. */
-interface Scale {
-  from: number;
-  to: number;
-  place: (value: number) => number;
+/** A zone with its place on the bar. */
+interface Span {
+  zone: BarZone;
+  left: number;
+  right: number;
 }
 
 function isBound(value: number | undefined): value is number {
   return value !== undefined && Number.isFinite(value);
 }
 
-/** The bounds with room at both ends; stretched to take in the value, unless that would squeeze the bounds together. */
-function scaleOf(zones: readonly BarZone[], value: number | undefined): Scale {
-  const bounds = zones.flatMap(({ min, max }) => [min, max]).filter(isBound);
-  const known = bounds.length > 0 ? bounds : [0, value ?? 1];
-  const low = Math.min(...known);
-  const high = Math.max(...known);
-  const span = high - low || Math.abs(high) || 1;
-  let from = low - span * 0.35;
-  let to = high + span * 0.35;
-  if (value !== undefined && value < from) from = Math.max(value - span * 0.1, low - span * 2);
-  if (value !== undefined && value > to) to = Math.min(value + span * 0.1, high + span * 2);
-  const place = (at: number) => {
-    const share = (at - from) / (to - from);
-    return margin + Math.min(1, Math.max(0, share)) * (width - 2 * margin);
-  };
-  return { from, to, place };
+function isExpected(zone: BarZone): boolean {
+  return zone.expected ?? zone.id === 'ok';
 }
 
-function zoneBar(zone: BarZone, { from, to, place }: Scale): string {
-  const left = place(isBound(zone.min) ? zone.min : from);
-  const right = place(isBound(zone.max) ? zone.max : to);
-  const expected = zone.expected ?? zone.id === 'ok';
-  const fits = zone.label.length * 7.2 < right - left - 4;
-  return el(
-    'g',
-    { class: expected ? 'bb-zone bb-expected' : 'bb-zone', 'data-zone': zone.id },
-    el('rect', { x: left, y: top, width: Math.max(0, right - left), height }),
-    fits ? label('bb-label', (left + right) / 2, top + 19, zone.label, 'middle') : '',
-  );
-}
-
-/** The bounds under the bar, in two rows where they would touch; the unit stands after the last. */
-function boundLabels(
-  bounds: readonly number[],
-  { place }: Scale,
-  unit: string,
-  format: (value: number) => string,
-): string[] {
-  const sorted = [...bounds].sort((a, b) => a - b);
-  let freeFrom = Number.NEGATIVE_INFINITY;
-  return sorted.map((bound, i) => {
-    const text = i === sorted.length - 1 ? `${format(bound)} ${unit}` : format(bound);
-    const half = text.length * 4.3;
-    const at = place(bound);
-    const middle = Math.min(width - half - 2, Math.max(half + 2, at));
-    const row = middle - half < freeFrom ? 1 : 0;
-    if (row === 0) freeFrom = middle + half + 4;
-    return (
-      line('bb-tick', at, top + height, at, top + height + (row === 0 ? 4 : 10)) +
-      label('bb-number', middle, top + height + (row === 0 ? 15 : 23), text, 'middle')
-    );
+function spansOf(zones: readonly BarZone[]): Span[] {
+  const weight = (zone: BarZone) => (isExpected(zone) ? 1.4 : 1);
+  const total = zones.reduce((sum, zone) => sum + weight(zone), 0);
+  const room = sheet.width - 2 * sheet.margin;
+  let left: number = sheet.margin;
+  return zones.map((zone) => {
+    const right = left + (room * weight(zone)) / total;
+    const span = { zone, left, right };
+    left = right;
+    return span;
   });
 }
 
-function needle(value: number, halfWidth: number, { from, to, place }: Scale): string {
-  const at = place(value);
-  const beyond = value < from ? -1 : value > to ? 1 : 0;
-  if (beyond !== 0) {
-    return el('path', {
-      class: 'bb-needle',
-      'data-beyond': beyond < 0 ? 'low' : 'high',
-      d: `M${short(at)} 18l${-beyond * 14}-9v18z`,
-    });
+/** Where a value stands. In an open zone it nears the end of the bar the further it lies out. */
+function placeOf(value: number, spans: readonly Span[]): number {
+  const last = spans.at(-1)!;
+  const span = spans.find(({ zone }) => !isBound(zone.max) || value < zone.max) ?? last;
+  const { zone, left, right } = span;
+  const width = right - left;
+  if (isBound(zone.min) && isBound(zone.max)) {
+    const share = (value - zone.min) / (zone.max - zone.min || 1);
+    return left + width * Math.min(1, Math.max(0, share));
   }
-  const left = place(value - halfWidth);
-  const right = place(value + halfWidth);
+  const reach = knownWidth(spans);
+  if (isBound(zone.min)) return right - width / (1 + (2 * Math.max(0, value - zone.min)) / reach);
+  if (isBound(zone.max)) return left + width / (1 + (2 * Math.max(0, zone.max - value)) / reach);
+  return (left + right) / 2;
+}
+
+/** A length to measure open zones by: the widest bounded zone, or the size of the bound itself. */
+function knownWidth(spans: readonly Span[]): number {
+  const widths = spans.flatMap(({ zone: { min, max } }) => (isBound(min) && isBound(max) ? [max - min] : []));
+  const bounds = spans.flatMap(({ zone: { min, max } }) => [min, max].filter(isBound).map(Math.abs));
+  return Math.max(...widths, 0) || Math.max(...bounds, 0) || 1;
+}
+
+function zoneBar({ zone, left, right }: Span): string {
+  const lines = wrap(zone.label, Math.floor((right - left - 4) / 7.4));
+  const fits = lines.length <= 2 && lines.every((text) => text.length * 7.4 <= right - left);
+  const middle = sheet.top + sheet.bar / 2 + 5 - (lines.length - 1) * 8;
+  return el(
+    'g',
+    { class: isExpected(zone) ? 'bb-zone bb-expected' : 'bb-zone', 'data-zone': zone.id },
+    el('rect', { x: left, y: sheet.top, width: right - left, height: sheet.bar }),
+    fits ? label('bb-label', (left + right) / 2, middle, lines, 'middle') : '',
+  );
+}
+
+/** The bounds between zones, under the bar; the unit stands after the last. */
+function boundLabels(spans: readonly Span[], unit: string, format: (value: number) => string): string[] {
+  const bounds = spans.flatMap(({ zone, left, right }, i) => [
+    ...(i === 0 && isBound(zone.min) ? [{ at: left, value: zone.min }] : []),
+    ...(isBound(zone.max) ? [{ at: right, value: zone.max }] : []),
+  ]);
+  const foot = sheet.top + sheet.bar;
+  return bounds.map(({ at, value }, i) => {
+    const text = i === bounds.length - 1 ? `${format(value)} ${unit}` : format(value);
+    const half = text.length * 4.3;
+    const middle = Math.min(sheet.width - half, Math.max(half, at));
+    return line('bb-tick', at, foot, at, foot + 6) + label('bb-number', middle, foot + 19, text, 'middle');
+  });
+}
+
+function needle(value: number, halfWidth: number, spans: readonly Span[]): string {
+  const at = placeOf(value, spans);
+  const left = placeOf(value - halfWidth, spans);
+  const right = placeOf(value + halfWidth, spans);
+  const foot = sheet.top + sheet.bar;
   return el(
     'g',
     { class: 'bb-reading' },
-    right - left > 1 ? line('bb-spread', left, 14, left, 24, left, 19, right, 19, right, 14, right, 24) : '',
-    el('path', { class: 'bb-needle', d: `M${short(at)} ${top}l-8-14h16z` }),
-    line('bb-hair', at, top, at, top + height),
+    right - left > 1 ? line('bb-spread', left, 4, left, 16, left, 10, right, 10, right, 4, right, 16) : '',
+    el('path', { class: 'bb-needle', d: `M${short(at)} ${sheet.top}l-9-16h18z` }),
+    line('bb-hair', at, sheet.top, at, foot),
   );
 }
 

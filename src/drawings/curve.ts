@@ -25,7 +25,7 @@ export interface CurveOptions {
   includeY?: readonly number[];
 }
 
-const sheet = { width: 420, height: 280, left: 52, right: 14, top: 26, bottom: 44 } as const;
+const sheet = { width: 420, height: 280, left: 56, right: 14, top: 30, bottom: 48 } as const;
 
 /** A curve with measured points on it: axes, at most six ticks each way, lines named at their end. */
 export function curveSvg(options: CurveOptions): string {
@@ -58,15 +58,15 @@ export function curveSvg(options: CurveOptions): string {
     ...xs.ticks.map(
       (tick) =>
         line('cv-grid', xs.place(tick), base, xs.place(tick), base + 5) +
-        label('cv-number', xs.place(tick), base + 19, write(tick), 'middle'),
+        label('cv-number', xs.place(tick), base + 20, write(tick), 'middle'),
     ),
     line('cv-axis', sheet.left, sheet.top - 8, sheet.left, base, sheet.width - sheet.right, base),
     label('cv-name', sheet.width - sheet.right, sheet.height - 6, options.xLabel, 'end'),
-    label('cv-name', 4, 14, options.yLabel),
+    label('cv-name', 4, 15, options.yLabel),
     ...levels.map(
       (level) =>
         line('cv-level', sheet.left, ys.place(level.y), sheet.width - sheet.right, ys.place(level.y)) +
-        label('cv-tag', sheet.width - sheet.right - 2, ys.place(level.y) - 5, level.label, 'end'),
+        label('cv-tag', sheet.left + 6, ys.place(level.y) - 5, level.label),
     ),
     ...lines.map((one) => drawLine(one, xs, ys)),
     ...marks.map(({ x, y }) => el('circle', { class: 'cv-mark', cx: xs.place(x), cy: ys.place(y), r: 5 })),
@@ -114,6 +114,6 @@ function drawLine(one: CurveLine, xs: Axis, ys: Axis): string {
     'g',
     { 'data-line': one.id },
     el('path', { class: one.broken ? 'cv-line cv-broken' : 'cv-line', d }),
-    end ? label('cv-tag', atX, ys.place(end[1]) - 8, one.label, 'end') : '',
+    end ? label('cv-tag', atX, ys.place(end[1]) - 9, one.label, 'end') : '',
   );
 }

@@ -1,5 +1,6 @@
 import { type Layers, layer, type MapEdge, type Slot } from './map/layers.ts';
 import { drawing, el, label, short } from './svg.ts';
+import { wrap } from './wrap.ts';
 
 export interface MapNode {
   id: string;
@@ -63,29 +64,16 @@ export function guideMapSvg(options: GuideMapOptions): string {
   return svg.replace('<svg ', `<svg width="${short(width)}" height="${short(bottom + 12)}" `);
 }
 
-/** Break a title into lines that fit a plate. */
-export function wrap(title: string, room = 19): string[] {
-  const lines: string[] = [];
-  for (const word of title.split(/\s+/)) {
-    const last = lines.at(-1);
-    if (last !== undefined && last.length + 1 + word.length <= room)
-      lines[lines.length - 1] = `${last} ${word}`;
-    else lines.push(word);
-  }
-  return lines;
-}
-
 function place({ rows }: Layers, byId: ReadonlyMap<string, MapNode>): Map<string, Box> {
   const widthOf = (slot: Slot) => (slot.bend ? plate.bend : plate.width);
-  const rowWidth = (row: Slot[]) => row.reduce((sum, slot) => sum + widthOf(slot) + plate.gap, -plate.gap);
-  const widest = Math.max(...rows.map(rowWidth));
   const boxes = new Map<string, Box>();
   let y = 8;
   for (const row of rows) {
-    let x = 8 + (widest - rowWidth(row)) / 2;
+    // Every row begins at the left: a narrow screen opens on the start.
+    let x = 8;
     let rowHeight = 0;
     for (const slot of row) {
-      const lines = slot.bend ? [] : wrap(byId.get(slot.id)!.title);
+      const lines = slot.bend ? [] : wrap(byId.get(slot.id)!.title, 19);
       const height = slot.bend ? 0 : Math.max(48, lines.length * plate.lineHeight + 2 * plate.pad);
       boxes.set(slot.id, { x, y, width: widthOf(slot), height, lines });
       x += widthOf(slot) + plate.gap;

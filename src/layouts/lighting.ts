@@ -19,7 +19,7 @@ function remember(lighting: string): void {
 }
 
 function inForce(): string {
-  const chosen = document.documentElement.dataset['lighting'];
+  const chosen = document.documentElement.dataset.lighting;
   if (chosen) return chosen;
   if (matchMedia('(prefers-contrast: more)').matches) return 'sun';
   return matchMedia('(prefers-color-scheme: dark)').matches ? 'dark' : 'shade';
@@ -27,21 +27,21 @@ function inForce(): string {
 
 function showPressed(): void {
   for (const button of document.querySelectorAll<HTMLButtonElement>('[data-set-lighting]')) {
-    button.setAttribute('aria-pressed', String(button.dataset['setLighting'] === inForce()));
+    button.setAttribute('aria-pressed', String(button.dataset.setLighting === inForce()));
   }
 }
 
 const before = remembered();
-if (before && lightings.includes(before)) document.documentElement.dataset['lighting'] = before;
+if (before && lightings.includes(before)) document.documentElement.dataset.lighting = before;
 showPressed();
 
 for (const group of document.querySelectorAll<HTMLElement>('.lighting-switch')) {
   group.hidden = false;
   group.addEventListener('click', (event) => {
     const button = (event.target as Element).closest<HTMLButtonElement>('[data-set-lighting]');
-    const lighting = button?.dataset['setLighting'];
+    const lighting = button?.dataset.setLighting;
     if (!lighting) return;
-    document.documentElement.dataset['lighting'] = lighting;
+    document.documentElement.dataset.lighting = lighting;
     remember(lighting);
     showPressed();
   });

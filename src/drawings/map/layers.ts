@@ -110,9 +110,7 @@ function order(rows: Slot[][], down: Layers['down']): Slot[][] {
   let sorted = rows;
   for (let sweep = 0; sweep < 6; sweep++) {
     const neighbours = sweep % 2 === 0 ? above : below;
-    const places = new Map(
-      sorted.flatMap((row) => row.map((slot, i) => [slot.id, i - row.length / 2] as const)),
-    );
+    const places = new Map(sorted.flatMap((row) => row.map((slot, i) => [slot.id, i] as const)));
     sorted = sorted.map((row) => {
       const weight = (slot: Slot) => {
         const list = neighbours.get(slot.id) ?? [];
