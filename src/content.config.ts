@@ -1,5 +1,5 @@
-import { file, glob } from 'astro/loaders';
 import { defineCollection } from 'astro:content';
+import { file, glob } from 'astro/loaders';
 import { causeHead, glossaryEntry, guideHead, sourceEntry, worksheetHead } from './content-schemas.ts';
 
 /** The folder of one language. Another language is another folder. */

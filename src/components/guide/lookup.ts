@@ -216,6 +216,7 @@ export function layPage(
   const pageStep = (each: Machine, stepId: StepId): PageStep => {
     const step = each.steps[stepId]!;
     const exits = ownExits(step).map((own) => exit(each, stepId, own));
+    if (step.kind === 'perform') exits.push(...safeEndings(each, step).map((own) => exit(each, stepId, own)));
     if (step.kind !== 'end' && step.kind !== 'perform') {
       exits.push(exit(each, stepId, { id: 'cant', ...asOutcome(step.cant ?? each.escape) }));
       exits.push(exit(each, stepId, { id: 'unsure', ...asOutcome(step.unsure ?? each.escape) }));
@@ -249,6 +250,14 @@ export function layPage(
       ...(step.kind === 'perform' ? { performs: performance(step) } : {}),
     };
   };
+
+  /** Endings that a caller need not name, since they leave the plant safe: they lead to the caller's own way out. */
+  const safeEndings = (each: Machine, step: PerformStep) =>
+    Object.entries(procedures[step.procedure]!.steps).flatMap(([id, inner]) =>
+      inner.kind === 'end' && !step.endings[id] && id !== procedures[step.procedure]!.stop
+        ? [{ id, to: each.escape }]
+        : [],
+    );
 
   const performance = (step: PerformStep) => {
     const section = sections.find(({ machine: each }) => each.id === step.procedure)!;

@@ -12,7 +12,8 @@ export const hazards: Record<string, HazardWords> = {
     word: 'danger',
     nature: 'A PV plug, fuse or plain switch opened under current draws an arc that does not go out.',
     consequence: 'It burns you and starts a fire.',
-    avoid: 'Show 0 A first: a zeroed DC clamp on one conductor, under 0.5 A. No plug and no fuse holder under load, ever.',
+    avoid:
+      'Show 0 A first: a zeroed DC clamp on one conductor, under 0.5 A. No plug and no fuse holder under load, ever.',
   },
   'pv-reversed-arc': {
     word: 'danger',
@@ -23,12 +24,15 @@ export const hazards: Record<string, HazardWords> = {
   'battery-short': {
     word: 'danger',
     nature: 'The battery posts are live in every state. Nothing switches them off.',
-    consequence: 'A tool or a loose cable end across them feeds thousands of amperes: burns, molten metal, fire.',
-    avoid: 'Insulated tools, gloves, eyes and face covered, no metal worn. Cover every post but the one you work on.',
+    consequence:
+      'A tool or a loose cable end across them feeds thousands of amperes: burns, molten metal, fire.',
+    avoid:
+      'Insulated tools, gloves, eyes and face covered, no metal worn. Cover every post but the one you work on.',
   },
   'ac-backfeed': {
     word: 'danger',
-    nature: 'A second source can make “dead” AC terminals live: a generator that starts itself, another inverter, a cord.',
+    nature:
+      'A second source can make “dead” AC terminals live: a generator that starts itself, another inverter, a cord.',
     consequence: 'The shock kills. Two sources that meet out of step burst into an arc.',
     avoid: 'Stop every source, disable auto-start, lock and tag each one open. Then prove dead.',
   },
@@ -42,20 +46,23 @@ export const hazards: Record<string, HazardWords> = {
     word: 'danger',
     nature: 'With an insulation fault the module frames, rails and conduit can stand at string volts.',
     consequence: 'Frame and earth together can kill. A jerk on a roof throws you off it.',
-    avoid: 'Touch no frame, rail or conduit. Keep everyone off the roof until the fault is found and put right.',
+    avoid:
+      'Touch no frame, rail or conduit. Keep everyone off the roof until the fault is found and put right.',
   },
 
   'pv-live-in-light': {
     word: 'warning',
     nature: 'The array side is live in any light. An open isolator does not change that, nor does a cover.',
     consequence: 'A shock at string volts can kill.',
-    avoid: 'Touch nothing on the array side. Keep the shrouds on. Work on the inverter side only, and only proved dead.',
+    avoid:
+      'Touch nothing on the array side. Keep the shrouds on. Work on the inverter side only, and only proved dead.',
   },
   'pv-shock': {
     word: 'warning',
     nature: 'You put probes on PV conductors at string volts.',
     consequence: 'A slip can shock or burn you.',
-    avoid: 'Gloves and eye protection on. One hand where you can. Leads in the volts jacks, never the current jacks.',
+    avoid:
+      'Gloves and eye protection on. One hand where you can. Leads in the volts jacks, never the current jacks.',
   },
   'battery-arc': {
     word: 'warning',
@@ -66,7 +73,8 @@ export const hazards: Record<string, HazardWords> = {
   'bus-inrush': {
     word: 'warning',
     nature: 'Empty inverter capacitors are a short circuit for a moment.',
-    consequence: 'Closed without pre-charge, thousands of amperes flash at the switch: burns, welded contacts, dead inverter.',
+    consequence:
+      'Closed without pre-charge, thousands of amperes flash at the switch: burns, welded contacts, dead inverter.',
     avoid: 'Close only after pre-charge has brought both sides within 5 %, with the resistor still on.',
   },
   'stored-charge': {
@@ -103,19 +111,22 @@ export const hazards: Record<string, HazardWords> = {
     word: 'warning',
     nature: 'A meter, lead or clamp rated below the volts here can burst in your hand.',
     consequence: 'Arc and burns.',
-    avoid: 'Rated for the coldest open-circuit volts, to earth too, meter and leads both. If not: do not measure.',
+    avoid:
+      'Rated for the coldest open-circuit volts, to earth too, meter and leads both. If not: do not measure.',
   },
   'live-metering': {
     word: 'warning',
     nature: 'You measure on live parts.',
     consequence: 'A slip can shock or burn you.',
-    avoid: 'Meter, leads and clamp rated for the volts here. Gloves and eye protection on. Check the jacks before you probe.',
+    avoid:
+      'Meter, leads and clamp rated for the volts here. Gloves and eye protection on. Check the jacks before you probe.',
   },
   'roof-fall': {
     word: 'warning',
     nature: 'Roof and ladder work.',
     consequence: 'A fall can kill or cripple you.',
-    avoid: 'Fall protection on, dry roof, no wind, and not alone. If that cannot be had, leave the roof for another day.',
+    avoid:
+      'Fall protection on, dry roof, no wind, and not alone. If that cannot be had, leave the roof for another day.',
   },
   lifting: {
     word: 'warning',
@@ -139,7 +150,8 @@ export const hazards: Record<string, HazardWords> = {
     word: 'warning',
     nature: 'An insulation tester puts 250 to 1000 V on the conductors, and they hold it afterwards.',
     consequence: 'A shock at any point of that run. Electronics left connected are destroyed.',
-    avoid: 'Both ends guarded, everyone clear, electronics and surge protectors off. Discharge and prove dead after.',
+    avoid:
+      'Both ends guarded, everyone clear, electronics and surge protectors off. Discharge and prove dead after.',
   },
   're-energise': {
     word: 'warning',
@@ -163,14 +175,16 @@ export const hazards: Record<string, HazardWords> = {
     word: 'warning',
     nature: 'A swollen, hissing or smoking pack gives off gas that burns and poisons.',
     consequence: 'It can kill.',
-    avoid: 'Leave now. Close the area. Call the fire service. Touch nothing on the way but an emergency stop.',
+    avoid:
+      'Leave now. Close the area. Call the fire service. Touch nothing on the way but an emergency stop.',
   },
 
   'resistor-hot': {
     word: 'caution',
     nature: 'The resistor heats up at each try, and fast into a short.',
     consequence: 'It burns the hand that takes it.',
-    avoid: 'Off at the time stated, whatever the meter shows. Hold it by its insulated lead. Let it cool between tries.',
+    avoid:
+      'Off at the time stated, whatever the meter shows. Hold it by its insulated lead. Let it cool between tries.',
   },
   'hot-surface': {
     word: 'caution',
@@ -193,7 +207,8 @@ export const hazards: Record<string, HazardWords> = {
   },
   'input-overvolts': {
     word: 'notice',
-    nature: 'A string above the input’s maximum volts destroys the input, most likely on a cold bright morning.',
+    nature:
+      'A string above the input’s maximum volts destroys the input, most likely on a cold bright morning.',
     consequence: 'The inverter’s PV input is lost.',
     avoid: 'Leave the isolator open until the string is shortened.',
   },
