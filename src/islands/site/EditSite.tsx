@@ -118,7 +118,9 @@ function Editor({ loaded, setLoaded, kept, setKept, draftFound, setDraftFound, l
 
   return (
     <form onSubmit={save} noValidate>
-      {faults.length > 0 && <ErrorSummary faults={faults} round={round} />}
+      {faults.length > 0 && (
+        <ErrorSummary title={siteWords.errorTitle(faults.length)} faults={faults} round={round} />
+      )}
       <NotKept kept={kept} onExport={() => exportDraft(draft, base)} />
       {result?.ok && (
         <div class="notice-line" role="status" tabIndex={-1} ref={outcome}>
@@ -239,9 +241,10 @@ const sameDraft = (one: SheetDraft, other: SheetDraft): boolean =>
 
 function useTitle(base: SiteSheet | null, wrong: boolean): void {
   useEffect(() => {
-    const plain = document.title.replace(siteWords.errorPrefix, '');
-    document.title = wrong ? `${siteWords.errorPrefix}${plain}` : plain;
+    const title = base ? siteWords.editTitle(base.name) : siteWords.newTitle;
+    const program = document.title.split(' – ').at(-1);
+    document.title = `${wrong ? siteWords.errorPrefix : ''}${title} – ${program}`;
     const heading = document.querySelector('h1');
-    if (heading) heading.textContent = base ? siteWords.editTitle(base.name) : siteWords.newTitle;
+    if (heading) heading.textContent = title;
   }, [base, wrong]);
 }

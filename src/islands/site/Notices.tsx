@@ -10,14 +10,22 @@ export interface Fault {
 }
 
 /** The list of what must change, in the words that stand at the boxes. It takes the focus each time `round` changes. */
-export function ErrorSummary({ faults, round }: { faults: readonly Fault[]; round: number }) {
+export function ErrorSummary({
+  title,
+  faults,
+  round,
+}: {
+  title: string;
+  faults: readonly Fault[];
+  round: number;
+}) {
   const box = useRef<HTMLDivElement>(null);
   useEffect(() => {
     box.current?.focus();
   }, [round]);
   return (
     <div class="error-summary" role="alert" tabIndex={-1} ref={box}>
-      <h2>{siteWords.errorTitle(faults.length)}</h2>
+      <h2>{title}</h2>
       <ul>
         {faults.map(({ id, text }) => (
           <li key={`${id} ${text}`}>

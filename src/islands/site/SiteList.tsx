@@ -76,7 +76,7 @@ export default function SiteList({ editHref }: { editHref: string }) {
   return (
     <>
       {faults.list.length > 0 && (
-        <ErrorSummary faults={[{ text: siteWords.importRefused }, ...faults.list]} round={faults.round} />
+        <ErrorSummary title={siteWords.importRefused} faults={faults.list} round={faults.round} />
       )}
       <NotKept kept={kept} />
       <div role="status">

@@ -32,7 +32,7 @@ export function renderFactForm(
   { sheetHref, onSave }: FactFormOptions,
 ): void {
   const lists = factIds.filter((id) => id === 'strings' || id === 'trackers');
-  const ids = factIds.filter((id) => !lists.includes(id));
+  const ids = factIds.filter((id) => id !== 'strings' && id !== 'trackers');
   const form = make('form', { noValidate: true, className: 'fact-form' });
   form.append(make('h3', { textContent: siteWords.needFactsTitle }));
   for (const list of lists) {
