@@ -37,7 +37,7 @@ export function renderFactForm(
   form.append(make('h3', { textContent: siteWords.needFactsTitle }));
   for (const list of lists) {
     const line = make('p', { textContent: `${siteWords.listMissing(list)} ` });
-    line.append(make('a', { href: sheetHref, textContent: siteWords.openSheet }));
+    line.append(make('a', { href: sheetHref, className: 'btn', textContent: siteWords.openSheet }));
     form.append(line);
   }
   const fields = ids.map((id) => field(id, sheet.units));
