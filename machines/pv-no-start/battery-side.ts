@@ -1,0 +1,66 @@
+import type { Steps } from './steps.ts';
+
+/** A tracker has no supply of its own: the battery side must be live at the unit. */
+export const batterySide = {
+  'ready-battery': {
+    kind: 'hold',
+    state: 'asFound',
+    items: [{ id: 'named-person' }, { id: 'meter-rated' }, { id: 'jacks-checked' }, { id: 'gear-on' }],
+    outcomes: { done: { to: 'battery-at-inverter', does: [{ namedPerson: true }] } },
+  },
+  'battery-at-inverter': {
+    kind: 'measure',
+    state: 'asFound',
+    at: ['invDC'],
+    energised: true,
+    hazards: ['live-metering', 'meter-rating'],
+    ppe: ['rated-gloves', 'eye-protection', 'no-metal-worn'],
+    tools: ['meter-cat3-1000'],
+    minutes: 3,
+    readings: {
+      volts: { point: 'I', scale: 'battery-at-inverter', mode: 'dcVolts', signed: true },
+    },
+    outcomes: {
+      reversed: 'left-guarded',
+      dead: 'v-battery-not-live',
+      low: 'v-battery-not-live',
+      ok: 'awake',
+      high: 'v-battery-not-live',
+      undetermined: 'v-battery-not-live',
+    },
+  },
+  awake: {
+    kind: 'choose',
+    state: 'asFound',
+    outcomes: { dark: 'dark-unit', steady: 'charge-permit' },
+  },
+  'v-battery-not-live': {
+    kind: 'verdict',
+    hazards: ['live-metering'],
+    causes: ['battery-not-live'],
+    because: [{ step: 'battery-at-inverter', outcomes: ['dead', 'low', 'high', 'undetermined'] }],
+    outcomes: { 'put-right': 'isolate-battery', refer: 'referred' },
+  },
+  'isolate-battery': {
+    kind: 'perform',
+    procedure: 'isolate',
+    endings: {
+      'isolated-dead': 'battery-found',
+      'left-isolated': 'left-open',
+      'left-guarded': 'left-guarded',
+    },
+  },
+  'battery-found': {
+    kind: 'look',
+    state: 'lockedOut',
+    minutes: 10,
+    outcomes: { awake: 'restore-battery', 'not-recoverable': 'left-open', 'still-off': 'left-open' },
+    cant: 'left-open',
+    unsure: 'left-open',
+  },
+  'restore-battery': {
+    kind: 'perform',
+    procedure: 'restore',
+    endings: { restored: 'retest-start', 'left-isolated': 'left-open', 'left-guarded': 'left-guarded' },
+  },
+} as const satisfies Steps;

@@ -1,0 +1,63 @@
+import type { Steps } from './steps.ts';
+
+/** The last split: a good string on this tracker, this string on a good tracker. Inverter side only, proved dead. */
+export const swap = {
+  'swap-fits': {
+    kind: 'workOut',
+    state: 'pvOpen',
+    ask: 'pv-swap-fits',
+    outcomes: { fits: 'isolate-swap', 'too-much': 'unresolved-open', 'no-other': 'unresolved-open' },
+    cant: 'unresolved-open',
+    unsure: 'unresolved-open',
+  },
+  'isolate-swap': {
+    kind: 'perform',
+    procedure: 'isolate',
+    endings: { 'isolated-dead': 'swap-ready', 'left-isolated': 'left-open', 'left-guarded': 'left-guarded' },
+  },
+  'swap-ready': {
+    kind: 'hold',
+    state: 'dead',
+    at: ['pvBus'],
+    items: [{ id: 'both-strings-open' }, { id: 'poles-marked' }, { id: 'torque-known' }],
+    outcomes: { done: 'swap-leads' },
+    cant: 'left-open',
+    unsure: 'left-open',
+  },
+  'swap-leads': {
+    kind: 'touch',
+    state: 'dead',
+    at: ['pvBus'],
+    hazards: ['pv-live-in-light', 'stored-charge'],
+    ppe: ['rated-gloves', 'eye-protection'],
+    tools: ['insulated-tools', 'torque-driver', 'marker-pen'],
+    minutes: 20,
+    outcomes: { done: { to: 'restore-swap', does: [{ touch: 'pvBus' }] } },
+    cant: 'left-open',
+    unsure: 'left-open',
+  },
+  'restore-swap': {
+    kind: 'perform',
+    procedure: 'restore',
+    endings: { restored: 'swap-result', 'left-isolated': 'left-open', 'left-guarded': 'left-guarded' },
+  },
+  'swap-result': {
+    kind: 'display',
+    minutes: 10,
+    readings: {
+      here: { point: 'display', scale: 'pv-making', mode: 'display' },
+      there: { point: 'display', scale: 'pv-making', mode: 'display' },
+    },
+    rows: [
+      { id: 'tracker-dead', when: { here: 'none', there: 'making' }, to: 'v-tracker-failed' },
+      { id: 'both-run', when: { here: 'making', there: 'making' }, to: 'swap-cured' },
+      { id: 'neither-tells', when: {}, to: 'leave-as-found' },
+    ],
+  },
+  'v-tracker-failed': {
+    kind: 'verdict',
+    causes: ['tracker-input-failed'],
+    because: [{ step: 'swap-result', outcomes: ['tracker-dead'] }],
+    outcomes: { refer: 'referred' },
+  },
+} as const satisfies Steps;
