@@ -28,3 +28,13 @@ export function ruleBroken(
   }
   return undefined;
 }
+
+/** The safety rule that doing this step at all would break in the plant as it really is. */
+export function ruleBrokenOnArrival(
+  know: Knowledge,
+  { energy, variant }: Pick<RunState, 'energy' | 'variant'>,
+  node: FlatNode,
+): string | undefined {
+  const graph = know.compiled.flat;
+  return rules.find((rule) => rule.onArrival?.({ node, energy, variant, graph }) !== undefined)?.id;
+}

@@ -48,8 +48,10 @@ export function proofEndsMs(times: ProofTimes): number | undefined {
   return given.length === 0 ? undefined : Math.min(...given) + longestProofMs;
 }
 
-/** The energy state with every proof void. */
+/** The energy state with every proof void, as when one runs out. */
 export function withoutProofs(energy: Energy, variant: Variant): Energy {
-  const expired = environmentEvents(energy, variant).find(({ event }) => event === 'proof-expires');
-  return expired?.energy ?? energy;
+  const proved = { ...energy, tester: true };
+  const expired = environmentEvents(proved, variant).find(({ event }) => event === 'proof-expires');
+  if (!expired) throw new Error('the safety model has no expiry of proofs');
+  return expired.energy;
 }

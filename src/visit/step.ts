@@ -6,7 +6,7 @@ import type { HoldItem, PlantState, Reading } from '../guide/vocabulary.ts';
 import type { MessageRef } from '../quantity/message.ts';
 import { plantStateHolds } from '../safety/states.ts';
 import { missingFacts } from '../site/facts.ts';
-import { ruleBroken } from './deed-allowed.ts';
+import { ruleBroken, ruleBrokenOnArrival } from './deed-allowed.ts';
 import type { RunState } from './fold.ts';
 import type { Knowledge } from './knowledge.ts';
 import { contextOf, lastAt, placeOf } from './trail.ts';
@@ -65,6 +65,8 @@ export function stateHolds(state: RunState, node: FlatNode): boolean {
 
 function barOf(know: Knowledge, state: RunState, node: FlatNode): { barred?: Bar } {
   if (!stateHolds(state, node)) return { barred: { why: 'state', needs: node.step.state ?? 'any' } };
+  const arrival = ruleBrokenOnArrival(know, state, node);
+  if (arrival !== undefined) return { barred: { why: 'rule', rule: arrival } };
   for (const edge of node.edges) {
     const rule = ruleBroken(know, state, node, edge);
     if (rule !== undefined) return { barred: { why: 'rule', rule } };

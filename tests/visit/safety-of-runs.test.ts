@@ -1,0 +1,123 @@
+import { describe, expect, test } from 'vitest';
+import { hasDevice } from '../../src/safety/energy.ts';
+import { provedDead } from '../../src/safety/states.ts';
+import { proveAgainAt, undoable, wayBack } from '../../src/visit/returning.ts';
+import { stepView } from '../../src/visit/step.ts';
+import { Drive } from './drive.ts';
+
+const ids = (result: ReturnType<Drive['give']>) =>
+  result.ok ? [] : result.problems.map((problem) => problem.message.id);
+const barred = (run: Drive) => stepView(run.know, run.state).barred;
+const indexOf = (run: Drive, path: string) => run.state.trail.findIndex((step) => step.path === path);
+
+describe('going back', () => {
+  test('after the battery is closed, nothing leads back to the step that touches its conductors', () => {
+    const run = new Drive().toClosed();
+    for (const [index, step] of run.state.trail.entries()) {
+      const way = wayBack(run.know, run.state, index);
+      if (step.path === 'work' || step.path === 'ready')
+        expect(way).toEqual({ open: false, why: 'notAsked' });
+      const node = run.know.compiled.flat.nodes.get(step.path)!;
+      if (node.step.state && node.step.kind === 'measure')
+        expect(way).toMatchObject({
+          open: false,
+          why: 'state',
+          reversedBy: [{ open: 'main' }, { lock: 'main' }],
+        });
+    }
+    const sides = run.state.trail[indexOf(run, 'sides')]!;
+    expect(ids(run.give({ type: 'correct', toSeq: sides.seq }))).toEqual(['run.problem.back.state']);
+    expect(run.path).toBe('rise');
+  });
+
+  test('to a question that needs nothing of the plant keeps what was done', () => {
+    const run = new Drive().toClosed();
+    run.take({ type: 'correct', toSeq: run.state.trail[indexOf(run, 'volts')]!.seq });
+    expect(run.path).toBe('volts');
+    expect(hasDevice(run.state.energy.closed, 'main')).toBe(true);
+    run.read({ v: '150' }).meet('named');
+    expect(run.path).toBe('drain');
+    expect(barred(run)).toEqual({ why: 'state', needs: 'lockedOut' });
+    expect(ids(run.give({ type: 'goOn' }, 400))).toEqual(['run.problem.barred.state']);
+    expect(ids(run.give({ type: 'choice', outcome: 'done' }))).toEqual(['run.problem.barred.state']);
+    run.take({ type: 'cant' });
+    expect(run.path).toBe('left');
+  });
+
+  test('withdraws what the answers cut off had shown', () => {
+    const run = new Drive().toReady();
+    expect(provedDead(run.state.energy, 'invDC')).toBe(true);
+    run.take({ type: 'correct', toSeq: run.state.trail[indexOf(run, 'prove/dead')]!.seq });
+    expect(provedDead(run.state.energy, 'invDC')).toBe(false);
+    run
+      .read({ pair: '0.0', 'plus-earth': '0.0', 'minus-earth': '0.0', 'pair-ac': '0.0' })
+      .read({ known: '52' });
+    // The tester was not shown on a live source since the proof was withdrawn: what follows does not count as a proof.
+    expect(provedDead(run.state.energy, 'invDC')).toBe(false);
+    expect(barred(run)).toEqual({ why: 'state', needs: 'dead' });
+  });
+
+  test('to where the tester was proved gives the whole proof again', () => {
+    const run = new Drive().toReady();
+    const again = proveAgainAt(run.know, run.state)!;
+    expect(again.path).toBe('prove/tester-before');
+    run.take({ type: 'correct', toSeq: again.seq }).read({ known: '52.4' });
+    run
+      .read({ pair: '0.0', 'plus-earth': '0.0', 'minus-earth': '0.0', 'pair-ac': '0.0' })
+      .read({ known: '52.4' });
+    expect(provedDead(run.state.energy, 'invDC')).toBe(true);
+  });
+});
+
+describe('"I did not do that"', () => {
+  test('takes back the last deed alone and voids every proof', () => {
+    const run = new Drive().toClosed();
+    expect(undoable(run.state)?.path).toBe('close-main');
+    run.take({ type: 'undoAct' });
+    expect(run.path).toBe('close-main');
+    expect(hasDevice(run.state.energy.closed, 'main')).toBe(false);
+    expect(run.state.energy.bothSides).toBe('unread');
+    // Both sides have to be read again before it may be closed: the deed is barred until then.
+    expect(barred(run)).toEqual({ why: 'rule', rule: 'I5' });
+    expect(ids(run.give({ type: 'choice', outcome: 'done' }))).toEqual(['run.problem.barred.rule']);
+  });
+
+  test('is refused where no deed stands', () => {
+    expect(ids(new Drive().give({ type: 'undoAct' }))).toEqual(['run.problem.nothingToUndo']);
+  });
+
+  test('leaves a deed of the log done when the run has gone back past it', () => {
+    const run = new Drive().toClosed();
+    run.take({ type: 'correct', toSeq: run.state.trail[indexOf(run, 'symptom')]!.seq });
+    expect(undoable(run.state)).toBeUndefined();
+    expect(hasDevice(run.state.energy.closed, 'main')).toBe(true);
+  });
+});
+
+describe('a proof', () => {
+  test('is void after fifteen minutes, which the log says, and the work waits for a new one', () => {
+    const run = new Drive().toReady().meet('nobody-near');
+    expect(run.path).toBe('work');
+    const refused = run.give({ type: 'choice', outcome: 'done' }, 16 * 60);
+    expect(ids(refused)).toEqual(['run.problem.barred.state']);
+    expect(run.log.at(-1)).toMatchObject({ kind: 'expiry', reason: 'age' });
+    expect(barred(run)).toEqual({ why: 'state', needs: 'dead' });
+    expect(proveAgainAt(run.know, run.state)?.path).toBe('prove/tester-before');
+    expect(run.log.filter((entry) => entry.kind === 'expiry')).toHaveLength(1);
+  });
+
+  test('holds for just under fifteen minutes', () => {
+    const run = new Drive().toReady().meet('nobody-near');
+    run.take({ type: 'choice', outcome: 'done' }, 14 * 60);
+    expect(run.path).toBe('sides');
+  });
+
+  test('is void when the person was away, and when the clock was set back', () => {
+    const away = new Drive().toReady().take({ type: 'away' });
+    expect(barred(away)).toEqual({ why: 'state', needs: 'dead' });
+    const clock = new Drive().toReady();
+    clock.give({ type: 'confirm', item: 'nobody-near', met: true }, -3600);
+    expect(clock.log.at(-1)).toMatchObject({ kind: 'expiry', reason: 'clock' });
+    expect(clock.log.at(-1)!.at >= clock.log.at(-2)!.at).toBe(true);
+  });
+});
