@@ -1,0 +1,65 @@
+/**
+ * Build the site into dist/: check the words against the machines, prove the machines, let Astro write the pages, add the
+ * service worker. Anything wrong on the way ends it with what is wrong, and leaves no site that looks whole.
+ *   FAULTWRIGHT_BASE  the path to serve under, as /guide/
+ *   FAULTWRIGHT_OUT   the folder to write to
+ * `--kill-switch` writes, over a built site, the worker that takes itself out (see DEVELOPERS.md).
+ */
+import { rm } from 'node:fs/promises';
+import { join, resolve } from 'node:path';
+import { parseArgs } from 'node:util';
+import { joinBase } from '../components/href.ts';
+import { workerFile } from '../offline/registration.ts';
+import { noteBuilt } from './build-stamp.ts';
+import { buildKillSwitch, buildWorker } from './build-worker.ts';
+import { root, runNode, tools } from './project.ts';
+
+export interface BuildOptions {
+  base: string;
+  folder: string;
+}
+
+export class BuildFailed extends Error {}
+
+/** What the environment asks for. */
+export const wantedBuild = (): BuildOptions => ({
+  base: joinBase(process.env.FAULTWRIGHT_BASE ?? '/', ''),
+  folder: resolve(root, process.env.FAULTWRIGHT_OUT ?? 'dist'),
+});
+
+/** Astro ends well although a reference is broken, and only says so. */
+const complaint = /\[ERROR\].*/;
+
+/** Astro's part alone, and the worker. The checks that come before a build are `build`'s. */
+export async function writeSite({ base, folder }: BuildOptions): Promise<void> {
+  await rm(join(folder, workerFile), { force: true });
+  const astro = await runNode(tools.astro, ['build'], { FAULTWRIGHT_BASE: base, FAULTWRIGHT_OUT: folder });
+  const found = complaint.exec(astro.output);
+  if (astro.code !== 0 || found) throw new BuildFailed(found?.[0] ?? 'Astro could not build the pages.');
+  const { files, bytes, version } = await buildWorker(folder, base);
+  console.log(
+    `offline: ${Object.keys(files).length} files, ${(bytes / 1e6).toFixed(2)} MB to save, version ${version}`,
+  );
+}
+
+/** The whole build. Throws `BuildFailed`. */
+export async function build(options: BuildOptions): Promise<void> {
+  const proof = await runNode('src/commands/prove.ts', ['--no-mutants']);
+  if (proof.code !== 0)
+    throw new BuildFailed('A guide or procedure breaks a safety rule; the way there is above.');
+  await writeSite(options);
+  await noteBuilt(options);
+}
+
+if (import.meta.main) {
+  const { values } = parseArgs({ options: { 'kill-switch': { type: 'boolean', default: false } } });
+  const options = wantedBuild();
+  try {
+    if (values['kill-switch']) await buildKillSwitch(options.folder, options.base);
+    else await build(options);
+  } catch (error) {
+    if (!(error instanceof BuildFailed)) throw error;
+    console.error(`\nBuild failed. ${error.message}`);
+    process.exitCode = 1;
+  }
+}

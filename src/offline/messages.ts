@@ -1,0 +1,6 @@
+/** What a page may ask of a worker. It answers on the port that comes with the question. */
+export type Ask =
+  /** Which version are you? Answer: its version. */
+  | 'version'
+  /** Serve your own version from now on. Answer: its version, when that is so. Asked only after the person said so. */
+  | 'use-your-version';
