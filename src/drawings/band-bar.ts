@@ -138,7 +138,8 @@ function needle(value: number, halfWidth: number, spans: readonly Span[]): strin
     { class: 'bb-reading' },
     right - left > 1 ? line('bb-spread', left, 4, left, 16, left, 10, right, 10, right, 4, right, 16) : '',
     el('path', { class: 'bb-needle', d: `M${short(at)} ${sheet.top}l-9-16h18z` }),
-    line('bb-hair', at, sheet.top, at, foot),
+    line('bb-hair', at, sheet.top, at, sheet.top + 9),
+    line('bb-hair', at, foot - 9, at, foot),
   );
 }
 

@@ -63,9 +63,9 @@ export const partAreas: Readonly<Record<PartId, readonly [number, number, number
   outputBreaker: [262, 338, 194, 62],
   loadPanel: [258, 412, 198, 96],
   dataLink: [184, 342, 62, 130],
-  packs: [4, 492, 208, 170],
-  loads: [262, 520, 194, 142],
-  ground: [206, 480, 52, 182],
+  packs: [4, 492, 204, 170],
+  loads: [270, 520, 186, 142],
+  ground: [208, 510, 62, 152],
 };
 
 interface Anchor extends Spot {

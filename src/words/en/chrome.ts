@@ -54,9 +54,16 @@ export const chrome = {
     plant: 'Or tap the part that misbehaves',
     plantLede: 'Every test point in every guide is on this drawing.',
     plantTitle: 'The plant, from PV strings to loads',
+    limits: 'Before anything else',
     site: 'Your site',
     siteLede: 'Enter the install once. Every expected reading is then worked out for it.',
     siteLink: 'Open the site sheet',
+  },
+  about: {
+    limits: 'What this cannot do',
+    glossary: 'Words of the trade',
+    sources: 'Sources',
+    stored: 'What is stored on this phone',
   },
   notFound: {
     title: 'No such page',
