@@ -4,7 +4,7 @@ import { existsSync } from 'node:fs';
 import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { workerFile } from '../offline/registration.ts';
-import type { BuildOptions } from './build.ts';
+import type { BuildOptions } from './build-options.ts';
 import { filesUnder } from './build-worker.ts';
 import { root } from './project.ts';
 

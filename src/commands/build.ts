@@ -6,26 +6,15 @@
  * `--kill-switch` writes, over a built site, the worker that takes itself out (see DEVELOPERS.md).
  */
 import { rm } from 'node:fs/promises';
-import { join, resolve } from 'node:path';
+import { join } from 'node:path';
 import { parseArgs } from 'node:util';
-import { joinBase } from '../components/href.ts';
 import { workerFile } from '../offline/registration.ts';
+import { type BuildOptions, wantedBuild } from './build-options.ts';
 import { noteBuilt } from './build-stamp.ts';
 import { buildKillSwitch, buildWorker } from './build-worker.ts';
-import { root, runNode, tools } from './project.ts';
-
-export interface BuildOptions {
-  base: string;
-  folder: string;
-}
+import { runNode, tools } from './project.ts';
 
 export class BuildFailed extends Error {}
-
-/** What the environment asks for. */
-export const wantedBuild = (): BuildOptions => ({
-  base: joinBase(process.env.FAULTWRIGHT_BASE ?? '/', ''),
-  folder: resolve(root, process.env.FAULTWRIGHT_OUT ?? 'dist'),
-});
 
 /** Astro ends well although a reference is broken, and only says so. */
 const complaint = /\[ERROR\].*/;

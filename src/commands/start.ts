@@ -3,7 +3,8 @@
  *   PORT  where to begin looking for a free port (4321)
  *   HOST  the address to listen on (127.0.0.1: this machine only)
  */
-import { BuildFailed, build, wantedBuild } from './build.ts';
+import { BuildFailed, build } from './build.ts';
+import { wantedBuild } from './build-options.ts';
 import { isFresh } from './build-stamp.ts';
 import { serve } from './static-server.ts';
 
