@@ -1,0 +1,64 @@
+import { getFact, isFactId } from '../site/facts.ts';
+import type { SiteSheet } from '../site/sheet.ts';
+import { isNumber, isTimed } from '../worksheets/check-inputs.ts';
+import type { AnyWorksheet, Field } from '../worksheets/define.ts';
+import { hotCellC } from './hot-cell.ts';
+
+/** A cell at rest in the flat middle of its curve: near enough for what a worksheet starts with. Common practice. */
+const restCellV = 3.3;
+/** Volts per cell that go with the rated ampere-hours, and the share of them that is used. Common practice. */
+const energyCellV = 3.2;
+const usableShare = 0.9;
+
+/** Facts that a worksheet wants and the sheet holds only in parts. */
+const derived: Readonly<Record<string, (sheet: SiteSheet, row: number) => number | null>> = {
+  'derived.hotCellC': (sheet, row) => hotCellC(sheet, sheet.strings[row]),
+  'derived.bankVolts': (sheet) => sheet.battery.cellsInSeries * restCellV,
+  'derived.bankCapacitanceF': (sheet) =>
+    sheet.inverter.busCapacitanceF === null ? null : sheet.inverter.busCapacitanceF * sheet.parallelUnits,
+  'derived.bankEnergyJ': ({ battery }) =>
+    battery.cellsInSeries * energyCellV * battery.packCapacityAh * battery.packs * usableShare * 3600,
+  'derived.stringVocRatedV': (sheet, row) => {
+    const string = sheet.strings[row];
+    return string ? string.vocV * string.modulesInSeries : null;
+  },
+};
+
+/**
+ * A fact by the id under which worksheets ask for it: a fact of the sheet, `string.` and `tracker.` for the string
+ * of that row and the tracker it lands on, or one derived here. Nothing where the sheet does not know.
+ * Throws on an id that names none: a slip in a worksheet's definition.
+ */
+export function worksheetFact(sheet: SiteSheet, row: number, id: string): number | string | undefined {
+  const make = derived[id];
+  const value = make ? make(sheet, row) : getFactOf(sheet, row, id);
+  return typeof value === 'number' || typeof value === 'string' ? value : undefined;
+}
+
+function getFactOf(sheet: SiteSheet, row: number, id: string): ReturnType<typeof getFact> {
+  const [list, key] = id.split('.');
+  const trackerRow = sheet.trackers.findIndex((tracker) => tracker.name === sheet.strings[row]?.tracker);
+  const concrete =
+    list === 'string' ? `strings[${row}].${key}` : list === 'tracker' ? `trackers[${Math.max(0, trackerRow)}].${key}` : id;
+  if (!isFactId(concrete))
+    throw new Error(`a worksheet asks for "${id}", which is no fact of the site sheet`);
+  return list === 'tracker' && trackerRow < 0 ? null : getFact(sheet, concrete);
+}
+
+/** What the sheet gives for a worksheet's fields, for the string of that row; the first known fact of a field wins. */
+export function prefill(
+  worksheet: AnyWorksheet,
+  sheet: SiteSheet,
+  row: number,
+): Readonly<Record<string, number | string>> {
+  const fields = Object.entries(worksheet.inputs as Record<string, Field>);
+  return Object.fromEntries(
+    fields.flatMap(([name, field]) => {
+      const ids = isTimed(field) ? [] : (field.from ?? []);
+      const value = ids.map((id) => worksheetFact(sheet, row, id)).find((each) => each !== undefined);
+      const fits =
+        !isNumber(field) || (typeof value === 'number' && value >= field.min && value <= field.max);
+      return value !== undefined && fits ? [[name, value]] : [];
+    }),
+  );
+}

@@ -1,0 +1,139 @@
+import { formatAsTyped, formatQuantity, showQuantity } from '../../quantity/format.ts';
+import type { QuantityKind, UnitSystem } from '../../quantity/kinds.ts';
+import type { MessageRef } from '../../quantity/message.ts';
+import { type ParsedReading, parseReading } from '../../quantity/parse.ts';
+import { usualUnitOf } from '../../quantity/units.ts';
+import { checkInputs, isChoice, isNumber, isTimed } from '../../worksheets/check-inputs.ts';
+import type { AnyWorksheet, Field, NumberField, TimedReading } from '../../worksheets/define.ts';
+
+/** A row of readings over time, as typed. */
+export interface TypedRow {
+  readonly at: string;
+  readonly value: string;
+}
+
+/** What stands in the form, unread. */
+export interface Typed {
+  readonly units: UnitSystem;
+  readonly texts: Readonly<Record<string, string>>;
+  readonly rows: Readonly<Record<string, readonly TypedRow[]>>;
+}
+
+/** A form read: inputs for `compute`, or what is still empty and what is wrong. */
+export type ReadForm =
+  | { readonly ok: true; readonly inputs: Readonly<Record<string, unknown>> }
+  | {
+      readonly ok: false;
+      /** Fields nobody has filled in: not an error yet. */
+      readonly empty: readonly string[];
+      readonly errors: Readonly<Record<string, MessageRef>>;
+    };
+
+export const fieldsOf = (worksheet: AnyWorksheet): [string, Field][] =>
+  Object.entries(worksheet.inputs as Record<string, Field>);
+
+/** Unit in which a bare number is taken, and which stands beside the box. */
+export const unitOf = (field: NumberField, units: UnitSystem): string =>
+  field.unit ?? usualUnitOf(field.kind, units);
+
+/** The form before anybody types: the definition's own defaults. */
+export function emptyForm(worksheet: AnyWorksheet, units: UnitSystem): Typed {
+  const texts = fieldsOf(worksheet).flatMap(([name, field]) => {
+    if (isTimed(field)) return [];
+    return [[name, field.default === undefined ? '' : textOf(field, field.default, units)] as const];
+  });
+  const rows = fieldsOf(worksheet).flatMap(([name, field]) => (isTimed(field) ? [[name, []] as const] : []));
+  return { units, texts: Object.fromEntries(texts), rows: Object.fromEntries(rows) };
+}
+
+/** A value from its inside unit to what a person would have typed. */
+export function textOf(field: Field, value: number | string, units: UnitSystem): string {
+  if (!isNumber(field) || typeof value !== 'number') return String(value);
+  // A size says its own system: 4/0 AWG on a metric site stays what the label says.
+  if (field.kind === 'wireSize')
+    return formatQuantity(value, 'wireSize', { system: units }).replace('\u00a0', ' ');
+  return showQuantity(value, field.kind, { system: units, unit: unitOf(field, units), digits: 6 }).number;
+}
+
+/** Reads one box. */
+export function readText(field: NumberField, text: string, units: UnitSystem): ParsedReading {
+  return parseReading(text, {
+    kind: field.kind,
+    unit: unitOf(field, units),
+    system: units,
+    allowNegative: field.signed ?? false,
+  });
+}
+
+/** What was understood, where it is not simply what was typed; empty otherwise. */
+export function echoOf(field: NumberField, text: string, units: UnitSystem): string {
+  if (text.trim() === '') return '';
+  const reading = readText(field, text, units);
+  if (!reading.ok || !reading.unitTyped) return '';
+  return formatAsTyped(reading.value, reading.resolution, reading.unit, field.kind);
+}
+
+/** Reads the whole form against the worksheet's definition. */
+export function readForm(worksheet: AnyWorksheet, typed: Typed): ReadForm {
+  const offered: Record<string, number | string | readonly TimedReading[] | undefined> = {};
+  const errors: Record<string, MessageRef> = {};
+  const empty: string[] = [];
+  for (const [name, field] of fieldsOf(worksheet)) {
+    if (isChoice(field)) {
+      offered[name] = typed.texts[name] || field.default;
+    } else if (isTimed(field)) {
+      const rows = readRows(typed.rows[name] ?? [], field.timed, typed.units);
+      if (rows.ok) offered[name] = rows.readings;
+      else errors[name] = rows.reason;
+    } else {
+      const text = typed.texts[name] ?? '';
+      if (text.trim() === '') {
+        if (!field.optional) empty.push(name);
+        continue;
+      }
+      const reading = readText(field, text, typed.units);
+      if (reading.ok) offered[name] = reading.value;
+      else errors[name] = reading.reason;
+    }
+  }
+  const checked = checkInputs(worksheet, offered);
+  if (checked.ok && Object.keys(errors).length === 0) return { ok: true, inputs: checked.inputs };
+  const ranged = checked.ok ? {} : checked.errors;
+  for (const [name, error] of Object.entries(ranged)) {
+    if (!empty.includes(name)) errors[name] ??= error;
+  }
+  return { ok: false, empty, errors };
+}
+
+function readRows(
+  rows: readonly TypedRow[],
+  kind: QuantityKind,
+  units: UnitSystem,
+): { ok: true; readings: readonly TimedReading[] } | { ok: false; reason: MessageRef } {
+  const readings: TimedReading[] = [];
+  for (const { at, value } of rows) {
+    if (at.trim() === '' && value.trim() === '') continue;
+    if (at.trim() === '' || value.trim() === '')
+      return { ok: false, reason: { id: 'worksheet.input.notReadings' } };
+    const time = parseReading(at, { kind: 'time', unit: 's', system: units });
+    const reading = parseReading(value, { kind, system: units, allowNegative: true });
+    if (!time.ok) return { ok: false, reason: time.reason };
+    if (!reading.ok) return { ok: false, reason: reading.reason };
+    readings.push({ tS: time.value, value: reading.value });
+  }
+  return { ok: true, readings };
+}
+
+/** The same numbers in the other units: each text that can be read is written anew, the rest stays as typed. */
+export function withUnits(worksheet: AnyWorksheet, typed: Typed, units: UnitSystem): Typed {
+  const texts = Object.fromEntries(
+    fieldsOf(worksheet).flatMap(([name, field]) => {
+      const text = typed.texts[name];
+      if (text === undefined) return [];
+      if (!isNumber(field) || field.kind === 'wireSize') return [[name, text]];
+      const reading = readText(field, text, typed.units);
+      return [[name, reading.ok ? textOf(field, reading.value, units) : text]];
+    }),
+  );
+  return { ...typed, units, texts };
+}
