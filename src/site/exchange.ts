@@ -1,5 +1,6 @@
 import type { MessageRef } from '../quantity/message.ts';
 import { checkSheet } from './check.ts';
+import { readJson } from './safe-json.ts';
 import type { SiteSheet } from './sheet.ts';
 
 /** Format and version of a file of sites. A later version may be read by a later program, never guessed at here. */
@@ -31,7 +32,7 @@ export type ImportResult = { ok: true; sites: SiteSheet[] } | { ok: false; probl
 export function importSites(text: string): ImportResult {
   if (text.length > longestFile) return refuse('site.file.tooLong', { longest: longestFile / 1000 });
   const read = readJson(text);
-  if (!read.ok) return refuse(read.id);
+  if (!read.ok) return refuse(`site.file.${read.why}`);
   const { value } = read;
   if (typeof value !== 'object' || value === null || Array.isArray(value))
     return refuse('site.file.notSites');
@@ -73,25 +74,6 @@ function sheetsOf(inputs: readonly unknown[]): ImportResult {
 function siteName(input: unknown, at: number): string {
   const name = (input as { name?: unknown } | null)?.name;
   return typeof name === 'string' && name.trim() !== '' ? name.slice(0, 80) : `#${at + 1}`;
-}
-
-type Json = { ok: true; value: unknown } | { ok: false; id: string };
-
-/** Keys that would reach into every object of the program if they were ever copied. */
-const poisonedKeys = ['__proto__', 'constructor', 'prototype'];
-
-function readJson(text: string): Json {
-  let poisoned = false;
-  try {
-    const value: unknown = JSON.parse(text.replace(/^\uFEFF/, ''), (key, part) => {
-      poisoned ||= poisonedKeys.includes(key);
-      return part;
-    });
-    return poisoned ? { ok: false, id: 'site.file.poisoned' } : { ok: true, value };
-  } catch {
-    // A syntax error, or nesting too deep to walk: in both cases no file that was exported here.
-    return { ok: false, id: 'site.file.notJson' };
-  }
 }
 
 function refuse(id: string, params?: Record<string, string | number>): ImportResult {
