@@ -68,7 +68,10 @@ export interface GuidePage {
   sections: readonly PageSection[];
   /** The place that smoke, smell and water lead to from every step. */
   stop: Place;
+  /** A step's part of the page; `undefined` for one that is not there. */
   step(machineId: string, stepId: StepId): PageStep | undefined;
+  /** Endings of a performed procedure that nothing on this page leads to: they are left off it. */
+  leftOut(machineId: string, stepId: StepId): boolean;
 }
 
 /** A content file as far as this needs it. */
@@ -144,7 +147,12 @@ export function layPage(
     const content = contents[each.id];
     const worded = (content?.blocks ?? []).filter((block) => block.of === each.id && each.steps[block.id]);
     for (const block of worded) blocks.set(key(each.id, block.id), block);
-    const ids = new Set([...worded.map((block) => block.id), ...Object.keys(each.steps)]);
+    const led = index === 0 ? undefined : targetsOf(each);
+    const ids = new Set(
+      [...worded.map((block) => block.id), ...Object.keys(each.steps)].filter(
+        (id) => each.steps[id]!.kind !== 'end' || !led || led.has(id),
+      ),
+    );
     [...ids].forEach((id, at) => {
       places.set(key(each.id, id), {
         block: each === machine ? id : `${each.id}--${id}`,
@@ -254,7 +262,7 @@ export function layPage(
   /** Endings that a caller need not name, since they leave the plant safe: they lead to the caller's own way out. */
   const safeEndings = (each: Machine, step: PerformStep) =>
     Object.entries(procedures[step.procedure]!.steps).flatMap(([id, inner]) =>
-      inner.kind === 'end' && !step.endings[id] && id !== procedures[step.procedure]!.stop
+      inner.kind === 'end' && !step.endings[id] && targetsOf(procedures[step.procedure]!).has(id)
         ? [{ id, to: each.escape }]
         : [],
     );
@@ -281,7 +289,30 @@ export function layPage(
   const byKey = new Map(
     laid.flatMap(({ steps }) => steps.map((step) => [key(step.machineId, step.stepId), step])),
   );
-  return { machine, sections: laid, stop, step: (machineId, stepId) => byKey.get(key(machineId, stepId)) };
+  return {
+    machine,
+    sections: laid,
+    stop,
+    step: (machineId, stepId) => byKey.get(key(machineId, stepId)),
+    leftOut: (machineId, stepId) =>
+      !byKey.has(key(machineId, stepId)) &&
+      machines.find(({ id }) => id === machineId)?.steps[stepId]?.kind === 'end',
+  };
+}
+
+/** Every step that some answer within a machine leads to. Its stop is none: a run's stop is that of the whole run. */
+function targetsOf(machine: Machine): Set<StepId> {
+  const targets = new Set<StepId>();
+  for (const step of Object.values(machine.steps)) {
+    for (const own of ownExits(step)) {
+      targets.add(own.to);
+      if (own.limit) targets.add(own.limit.otherwise);
+    }
+    if (step.kind === 'end' || step.kind === 'perform') continue;
+    targets.add(asOutcome(step.cant ?? machine.escape).to);
+    targets.add(asOutcome(step.unsure ?? machine.escape).to);
+  }
+  return targets;
 }
 
 /** One way for each destination; when every caller goes to the same place the callers need no naming. */

@@ -68,6 +68,7 @@ export const steps = {
     outcomes: 'What it tells you',
     choices: 'Which is it?',
     next: 'Then',
+    endings: 'When it has ended',
     causes: 'The cause',
     because: 'It rests on',
     holds: 'Go on only when every one is met',
