@@ -53,19 +53,19 @@ export const partIds = [
 ] as const;
 export type PartId = (typeof partIds)[number];
 
-/** The area of each part: x, y, width, height. At 360 px wide each is at least 48 px both ways. */
+/** The area of each part: x, y, width, height. On a phone 360 px wide each is at least 48 px both ways. */
 export const partAreas: Readonly<Record<PartId, readonly [number, number, number, number]>> = {
   strings: [4, 4, 206, 94],
   pvIsolator: [4, 104, 190, 98],
   generator: [262, 4, 194, 202],
   inverter: [36, 240, 364, 88],
-  mainSwitch: [4, 340, 176, 120],
-  outputBreaker: [262, 338, 194, 62],
+  mainSwitch: [4, 340, 174, 120],
+  outputBreaker: [262, 334, 194, 70],
   loadPanel: [258, 412, 198, 96],
-  dataLink: [184, 342, 62, 130],
-  packs: [4, 492, 204, 170],
-  loads: [270, 520, 186, 142],
-  ground: [208, 510, 62, 152],
+  dataLink: [182, 342, 66, 130],
+  packs: [4, 492, 202, 170],
+  loads: [272, 520, 184, 142],
+  ground: [206, 510, 66, 152],
 };
 
 interface Anchor extends Spot {

@@ -44,7 +44,7 @@ export const chrome = {
   },
   front: {
     title: 'One reading at a time',
-    lede: 'Faultwright helps you find what is wrong with an off-grid 48 V battery, split-phase inverter and PV system. It says what to measure, where the two leads go, and what the meter should show on your site. You type what it does show, and it leads you to the cause. It works with no signal and keeps the record.',
+    lede: 'A field guide to off-grid 48 V batteries, split-phase inverters and PV strings. It says where the two leads go and what the meter should show on your site. You type what it does show. It leads you to the cause, with no signal, and keeps the record.',
     openVisit: 'Open visit',
     noOpenVisit: 'No visit is open on this phone. A guide or a procedure starts one.',
     procedures: 'Work safely',
