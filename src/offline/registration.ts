@@ -27,11 +27,11 @@ export async function registerWorker(base: string): Promise<ServiceWorkerRegistr
 /** How long a worker may take over an answer before it counts as none, in milliseconds. */
 const patienceMs = 3000;
 
-function ask(worker: ServiceWorker, question: Ask): Promise<string | undefined> {
+function ask(worker: ServiceWorker, question: Ask, waitMs = patienceMs): Promise<string | undefined> {
   return new Promise((done) => {
     const { port1, port2 } = new MessageChannel();
     port1.onmessage = ({ data }: MessageEvent<string>) => done(data);
-    setTimeout(() => done(undefined), patienceMs);
+    setTimeout(() => done(undefined), waitMs);
     worker.postMessage(question, [port2]);
   });
 }
@@ -62,6 +62,14 @@ export async function goOver(worker: ServiceWorker): Promise<boolean> {
   await changed;
   location.reload();
   return true;
+}
+
+/** A whole version over a poor line. */
+const saveAgainMs = 10 * 60_000;
+
+/** Have a worker save again what the browser has thrown out. Resolves to false when it could not. */
+export async function saveAgain(worker: ServiceWorker): Promise<boolean> {
+  return (await ask(worker, 'save-again', saveAgainMs)) !== undefined;
 }
 
 /** Resolves when a worker being installed has come to an end: true when it is ready, false when it failed. */

@@ -30,6 +30,7 @@ worker.addEventListener('message', (event) => {
   const reply = () => event.ports[0]?.postMessage(__FILES__.version);
   const ask = event.data as Ask;
   if (ask === 'version') reply();
+  if (ask === 'save-again') event.waitUntil(saveFiles(__BASE__, __FILES__).then(reply));
   if (ask === 'use-your-version') {
     const used = setVersionInUse(__BASE__, __FILES__.version).then(() => {
       reply();
