@@ -1,0 +1,130 @@
+import { formatQuantity } from '../quantity/format.ts';
+import type { UnitSystem } from '../quantity/kinds.ts';
+import type { MessageRef } from '../quantity/message.ts';
+import { isAct } from '../safety/effects.ts';
+import type { Entry, EntryOf, LoggedReading } from './entries.ts';
+
+/** One line of a visit as people read it: on the page, on paper, in a text file. */
+export interface LogLine {
+  seq: number;
+  at: string;
+  message: MessageRef;
+  /** Readings, deeds, facts: one each. */
+  details: readonly MessageRef[];
+  /** Taken back later: struck out, never left out. */
+  isVoid: boolean;
+}
+
+/** The whole log as lines, in order. */
+export function readableLog(entries: readonly Entry[]): LogLine[] {
+  const begin = entries[0];
+  const units = begin?.kind === 'begin' ? begin.sheet.units : 'metric';
+  const taken = takenBack(entries);
+  return entries.map((entry) => ({
+    seq: entry.seq,
+    at: entry.at,
+    isVoid: taken.has(entry.seq),
+    ...lineOf(entry, units, entries),
+  }));
+}
+
+/** Answers that a later entry went back over. */
+function takenBack(entries: readonly Entry[]): ReadonlySet<number> {
+  const standing: number[] = [];
+  const taken = new Set<number>();
+  for (const entry of entries) {
+    if (entry.kind === 'answer') standing.push(entry.seq);
+    if (entry.kind !== 'correct' && entry.kind !== 'undoAct') continue;
+    const from = standing.indexOf(entry.toSeq);
+    if (from >= 0) for (const seq of standing.splice(from)) taken.add(seq);
+  }
+  return taken;
+}
+
+type Line = Pick<LogLine, 'message' | 'details'>;
+
+const line = (id: string, params: Record<string, string | number>, details: MessageRef[] = []): Line => ({
+  message: { id, params },
+  details,
+});
+
+const titleOf = (entry: EntryOf<'answer' | 'confirm'>) => entry.asked?.title ?? entry.block;
+
+function lineOf(entry: Entry, units: UnitSystem, entries: readonly Entry[]): Line {
+  switch (entry.kind) {
+    case 'begin':
+      return line('visit.log.begin', {
+        guide: entry.guideTitle ?? entry.guide,
+        site: entry.sheet.name,
+        subject: entry.subject ?? '',
+        begins: entry.begins,
+      });
+    case 'answer':
+      return answerLine(entry, units);
+    case 'confirm':
+      return line(entry.met ? 'visit.log.confirmed' : 'visit.log.unconfirmed', {
+        title: titleOf(entry),
+        item: entry.asked?.items?.[entry.item] ?? entry.item,
+      });
+    case 'fact':
+      return line(
+        'visit.log.facts',
+        {},
+        entry.changes.map(({ id, from, to }) => ({
+          id: 'visit.log.fact',
+          params: { fact: id, from: factText(from), to: factText(to) },
+        })),
+      );
+    case 'correct':
+    case 'undoAct': {
+      const answered = entries.find((each) => each.seq === entry.toSeq);
+      const title = answered?.kind === 'answer' ? titleOf(answered) : String(entry.toSeq);
+      return line(entry.kind === 'correct' ? 'visit.log.correct' : 'visit.log.undo', { title });
+    }
+    case 'expiry':
+      return line(`visit.log.expiry.${entry.reason}`, {});
+    case 'changed':
+      return line('visit.log.changed', { version: entry.guideVersion });
+    case 'note':
+      return line('visit.log.note', { text: entry.text });
+    case 'closed':
+      return line('visit.log.closed', { result: entry.result, leaves: entry.leaves });
+  }
+}
+
+const factText = (value: string | number | boolean | null): string => (value === null ? '' : String(value));
+
+function answerLine(entry: EntryOf<'answer'>, units: UnitSystem): Line {
+  const readings = (entry.readings ?? []).map((reading) =>
+    readingMessage(reading, units, entry.asked?.readings?.[reading.id]),
+  );
+  const deeds = entry.does.filter(isAct).map((act): MessageRef => {
+    const [verb, object] = Object.entries(act)[0] as [string, string | boolean];
+    return { id: `visit.deed.${verb}`, params: { of: String(object) } };
+  });
+  const id = entry.by ? `visit.log.by.${entry.by}` : 'visit.log.answer';
+  const params = { title: titleOf(entry), answer: entry.asked?.answer ?? '', outcome: entry.outcome };
+  return line(id, params, [...readings, ...deeds]);
+}
+
+/** A reading as it was typed, understood and judged. */
+export function readingMessage(reading: LoggedReading, units: UnitSystem, label?: string): MessageRef {
+  const { kind, zones, expected } = reading.scale;
+  const show = (value: number, digits?: number) =>
+    formatQuantity(value, kind, { system: units, ...(digits === undefined ? {} : { digits }) });
+  const zone = zones.find((each) => each.id === expected);
+  return {
+    id: reading.value === 'overRange' ? 'visit.log.overRange' : 'visit.log.reading',
+    params: {
+      label: label ?? reading.id,
+      typed: reading.text,
+      value: reading.value === 'overRange' ? '' : show(reading.value),
+      u: show(reading.uncertaintyU, 2),
+      min: zone?.min === null || zone?.min === undefined ? '' : show(zone.min),
+      max: zone?.max === null || zone?.max === undefined ? '' : show(zone.max),
+      outcome: reading.outcome,
+      between: reading.between?.join(' ') ?? '',
+      points: reading.series?.length ?? 0,
+    },
+  };
+}
