@@ -1,0 +1,31 @@
+import type { WorksheetWords } from '../../words/worksheet-words.ts';
+import type { AnyWorksheet } from '../../worksheets/define.ts';
+
+export interface LoadedWorksheet {
+  readonly worksheet: AnyWorksheet;
+  readonly words: WorksheetWords;
+}
+
+/** One worksheet with its words, loaded alone: a page carries no other worksheet's code. In the order of the shelf. */
+export const loadWorksheet: Readonly<Record<string, () => Promise<LoadedWorksheet>>> = {
+  'string-window': async () => ({
+    worksheet: (await import('../../worksheets/pv/string-window.ts')).stringWindow,
+    words: (await import('../../words/en/worksheets/string-window.ts')).stringWindow,
+  }),
+  'insulation-position': async () => ({
+    worksheet: (await import('../../worksheets/pv/insulation-position.ts')).insulationPosition,
+    words: (await import('../../words/en/worksheets/insulation-position.ts')).insulationPosition,
+  }),
+  'pre-charge': async () => ({
+    worksheet: (await import('../../worksheets/battery-dc/pre-charge.ts')).preCharge,
+    words: (await import('../../words/en/worksheets/pre-charge.ts')).preCharge,
+  }),
+  'idle-draw': async () => ({
+    worksheet: (await import('../../worksheets/battery-dc/idle-draw.ts')).idleDraw,
+    words: (await import('../../words/en/worksheets/idle-draw.ts')).idleDraw,
+  }),
+  'dc-path': async () => ({
+    worksheet: (await import('../../worksheets/battery-dc/dc-path.ts')).dcPath,
+    words: (await import('../../words/en/worksheets/dc-path.ts')).dcPath,
+  }),
+};
