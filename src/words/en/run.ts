@@ -1,0 +1,64 @@
+import { quantityMessages } from './quantity.ts';
+
+type Params = Readonly<Record<string, string | number>>;
+
+/** What is wrong with an answer, and what is expected, by message id. */
+const runMessages: Readonly<Record<string, (params: Params) => string>> = {
+  'run.problem.emptyNote': () => 'The note is empty. Type what you want to remember.',
+  'run.problem.longNote': ({ longest }) => `The note is too long. The most is ${longest} characters.`,
+  'run.problem.closed': () => 'This visit is closed. Only a note can be added.',
+  'run.problem.guideChanged': () =>
+    'This guide has changed since the visit began. Go on by the new version first.',
+  'run.problem.nothingToUndo': () => 'There is nothing here that you are said to have done.',
+  'run.problem.atEnd': () => 'The run has come to its end. Meet the items and close the visit.',
+  'run.problem.notAtEnd': () => 'The run has not come to an end, so it cannot be closed here.',
+  'run.problem.noWay': () => 'The guide has no way on for this answer. Choose “Not sure”.',
+  'run.problem.barred.state': () =>
+    'The plant is not as this step needs it. Only the ways out are open: “I can’t do this”, “Not sure”, or back.',
+  'run.problem.barred.rule': () =>
+    'As the plant stands, this would break a safety rule. Only the ways out are open: “I can’t do this”, “Not sure”, or back.',
+  'run.problem.back.state': () =>
+    'The plant is no longer as that step needs it, so you cannot go back to it.',
+  'run.problem.back.notAsked': () =>
+    'Nothing was asked there. A thing that was done is undone by its own step, or with “I did not do that”.',
+  'run.problem.back.closed': () => 'This visit is closed, or that step is no longer part of it.',
+  'run.problem.missingFacts': () => 'The site sheet lacks facts that this step needs. Enter them first.',
+  'run.problem.noSuchItem': ({ item }) => `There is no item “${item}” here.`,
+  'run.problem.itemByReading': () => 'This is met by a reading, not by a tick. Go back and take the reading.',
+  'run.problem.itemUnmet': () => 'This is not met yet. Meet it, then tick it.',
+  'run.problem.noSuchChoice': ({ choice, choices }) =>
+    choices === ''
+      ? `“${choice}” cannot be chosen here.`
+      : `“${choice}” cannot be chosen here. Choose one of: ${choices}.`,
+  'run.problem.answerFirst': () => 'Answer this step first.',
+  'run.problem.unsupported': () =>
+    'The readings on record do not bear this verdict out. Go back and take them again.',
+  'run.problem.noReadings': () => 'This step asks for no number.',
+  'run.problem.noSuchReading': ({ reading, readings }) =>
+    `This step has no reading “${reading}”. It asks for: ${readings}.`,
+  'run.problem.waitNotOver': ({ seconds }) => `The wait is not over: ${seconds} s more.`,
+  'run.problem.plantNotLeft': () =>
+    'The plant is not as this end needs it. Look at what is still open or closed before you leave.',
+  'run.problem.wantsSeries': () => 'This asks for several values, each with its time in seconds.',
+  'run.problem.wantsOne': () => 'This asks for one value.',
+  'run.problem.seriesShort': ({ least, typed }) =>
+    `${typed} of at least ${least} timed values are typed. Add the others.`,
+  'run.problem.seriesTime': ({ row, typed }) =>
+    `Row ${row}: “${typed}” is not a time. Type seconds from the start, such as 2.5.`,
+  'run.problem.seriesOrder': ({ row }) => `Row ${row}: its time is not later than the one before it.`,
+  'run.problem.seriesOverRange': ({ row }) => `Row ${row}: over range is no value on a curve. Take it again.`,
+
+  'walk.subject': ({ names }) =>
+    `This guide is about one PV string. Name it as "subject" in the answers file: ${names}.`,
+  'walk.facts': ({ facts }) => `The site sheet lacks facts that this guide needs: ${facts}.`,
+  'walk.begins': ({ begins }) => `"begins" must be one of: ${begins}.`,
+  'walk.unknownBlocks': ({ blocks }) =>
+    `The answers file speaks of steps that this guide has not: ${blocks}.`,
+};
+
+/** The sentence of a message about a typed number or a run. */
+export function sayRun({ id, params }: { id: string; params?: Params }): string {
+  const words = runMessages[id] ?? quantityMessages[id];
+  if (!words) throw new Error(`no words for ${id}`);
+  return words(params ?? {});
+}
