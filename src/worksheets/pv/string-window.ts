@@ -10,6 +10,9 @@ export const startMargin = 1.1;
 /** Cold volts above this share of the maximum are close enough to check every label again. Common practice. */
 export const nearMaximumShare = 0.98;
 
+/** No cell in a working array gets hotter. Common practice. */
+const hottestCellC = 95;
+
 const inputs = {
   vocVolts: { kind: 'voltage', min: 5, max: 200, from: ['string.vocV'] },
   vmpVolts: { kind: 'voltage', min: 5, max: 200, from: ['string.vmpV'] },
@@ -29,7 +32,7 @@ const inputs = {
   },
   modules: { kind: 'count', min: 1, max: 40, from: ['string.modulesInSeries'] },
   recordLowC: { kind: 'temperature', min: -60, max: 25, signed: true, from: ['climate.recordLowC'] },
-  hotCellC: { kind: 'temperature', min: 25, max: 95, default: 70, from: ['derived.hotCellC'] },
+  hotCellC: { kind: 'temperature', min: 25, max: hottestCellC, default: 70, from: ['derived.hotCellC'] },
   hotMargin: { kind: 'ratio', min: 0, max: 0.1, default: 0.03 },
   startVolts: { kind: 'voltage', min: 10, max: 1000, from: ['tracker.startV'] },
   trackLowVolts: { kind: 'voltage', min: 10, max: 1000, from: ['tracker.trackMinV'] },
@@ -99,6 +102,12 @@ export function windowFindings(
   return severity.filter((finding) => holds[finding]);
 }
 
+/** Cell temperature above which the string cannot start; nothing where no cell gets that hot. */
+function stopsStartingAt(given: In): number | undefined {
+  const tempC = tempAtVolts(given.modules * given.vocVolts, given.vocPerC, given.startVolts);
+  return tempC === undefined || tempC > hottestCellC ? undefined : tempC;
+}
+
 const ratedVmp = (given: In): number => given.modules * given.vmpVolts;
 
 export const stringWindow = defineWorksheet({
@@ -128,7 +137,7 @@ export const stringWindow = defineWorksheet({
     return give({
       ...volts,
       verdict: windowFindings({ ...volts, vmpRatedVolts: ratedVmp(given) }, given)[0] ?? ('ok' as const),
-      stopsStartingC: tempAtVolts(given.modules * given.vocVolts, given.vocPerC, given.startVolts),
+      stopsStartingC: stopsStartingAt(given),
       leastModules: Math.max(
         leastInSeries(startMargin * given.startVolts, vocOne(given.hotCellC)),
         leastInSeries(given.trackLowVolts, vmpHotSafeOne),
