@@ -1,5 +1,6 @@
 import type { ExpectContext } from '../expected/context.ts';
 import type { Variant } from '../safety/plant.ts';
+import { acNominal } from '../site/ac.ts';
 
 /** A question that the sheet answers. Unknown counts as the answer that asks for more care. */
 export interface QuestionDef {
@@ -32,6 +33,12 @@ export const questions: Readonly<Record<string, QuestionDef>> = Object.fromEntri
         answers: ['one', 'several'],
         decide: ({ sheet }) => (sheet.parallelUnits > 1 ? 'several' : 'one'),
         onVariant: (variant) => [variant.inverters],
+      },
+      {
+        id: 'output-legs',
+        answers: ['two', 'one'],
+        decide: ({ sheet }) => (acNominal[sheet.inverter.topology].legs === 2 ? 'two' : 'one'),
+        onVariant: () => ['two', 'one'],
       },
     ] satisfies QuestionDef[]
   ).map((question) => [question.id, question]),

@@ -1,5 +1,5 @@
 import type { Effect } from './effects.ts';
-import { type BeginState, type Energy, hasDevice } from './energy.ts';
+import { type BeginState, type Energy, hasDevice, hasZone } from './energy.ts';
 import type { Variant, Zone } from './plant.ts';
 import { plantStateHolds, provedDead } from './states.ts';
 
@@ -8,6 +8,8 @@ export type Bar =
   | 'state'
   | 'current-not-shown'
   | 'tester-not-proved'
+  /** The zone is proved dead and the proof stands: there is nothing to measure, and volts back mean "get away". */
+  | 'already-proved'
   | 'sides-not-read'
   | 'not-precharged'
   | 'not-proved-dead';
@@ -16,7 +18,11 @@ export type Bar =
 function perished(effect: Effect, e: Energy): Bar | undefined {
   if ('open' in effect && (effect.open === 'main' || effect.open === 'pv' || effect.open === 'pvOther'))
     return hasDevice(e.zero, effect.open) ? undefined : 'current-not-shown';
-  if ('measuredDead' in effect) return e.tester ? undefined : 'tester-not-proved';
+  if ('measuredDead' in effect) {
+    if (provedDead(e, effect.measuredDead)) return 'already-proved';
+    return e.tester && !hasZone(e.charged, effect.measuredDead) ? undefined : 'tester-not-proved';
+  }
+  if ('measuredLive' in effect && provedDead(e, effect.measuredLive)) return 'already-proved';
   if ('close' in effect && effect.close === 'main') {
     if (e.bothSides === 'unread') return 'sides-not-read';
     return e.bothSides === 'alike' || (e.precharged && e.resistorOn) ? undefined : 'not-precharged';

@@ -100,7 +100,9 @@ export const oneAction: Rule = {
   onGraph(graph) {
     for (const node of graph.nodes.values())
       for (const edge of node.edges) {
-        const acts = edge.does.filter((effect) => (actKeys as readonly string[]).includes(verb(effect)));
+        const acts = edge.does.filter(
+          (effect) => (actKeys as readonly string[]).includes(verb(effect)) && !('waited' in effect),
+        );
         if (new Set(acts.map((effect) => `${verb(effect)} ${object(effect)}`)).size > 1 && !isHandling(acts))
           return { path: node.path, reason: 'more than one action' };
       }

@@ -1,0 +1,28 @@
+import type { Machine } from '../src/guide/vocabulary.ts';
+import isolate from './procedures/isolate.ts';
+import joinUnitDc from './procedures/join-unit-dc.ts';
+import neutralProof from './procedures/neutral-proof.ts';
+import openString from './procedures/open-string.ts';
+import preCharge from './procedures/pre-charge.ts';
+import proveDead from './procedures/prove-dead.ts';
+import restore from './procedures/restore.ts';
+import restoreAc from './procedures/restore-ac.ts';
+
+/** Every guide, in the order in which they are offered. */
+export const guides: readonly Machine[] = [];
+
+/** Every procedure, in the order of a job: make safe, work, bring back. */
+export const procedures: readonly Machine[] = [
+  isolate,
+  proveDead,
+  openString,
+  restore,
+  preCharge,
+  joinUnitDc,
+  restoreAc,
+  neutralProof,
+];
+
+export const proceduresById: Readonly<Record<string, Machine>> = Object.fromEntries(
+  procedures.map((procedure) => [procedure.id, procedure]),
+);

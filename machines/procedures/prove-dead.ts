@@ -1,0 +1,360 @@
+import type { Machine, Reading } from '../../src/guide/vocabulary.ts';
+import { acLive, dcLive, guardedItems, isolatedItems, pvLive, stoppedItems } from '../shared.ts';
+
+/** Known source, every pair and pole, known source again. Nothing else is done between the two. */
+
+const dcPairs = (point: string): Record<string, Reading> => ({
+  'plus-minus-dc': { point, scale: 'dead-dc', mode: 'dcVolts' },
+  'plus-earth-dc': { point: `${point}-plus-G`, scale: 'dead-dc', mode: 'dcVolts' },
+  'minus-earth-dc': { point: `${point}-minus-G`, scale: 'dead-dc', mode: 'dcVolts' },
+  'plus-minus-ac': { point, scale: 'dead-ac', mode: 'acVolts' },
+  'plus-earth-ac': { point: `${point}-plus-G`, scale: 'dead-ac', mode: 'acVolts' },
+  'minus-earth-ac': { point: `${point}-minus-G`, scale: 'dead-ac', mode: 'acVolts' },
+});
+
+/** Each reading is the largest of its kind, so that one table serves one hot conductor and two. */
+const acPairs = (point: string): Record<string, Reading> => ({
+  'hots-ac': { point: `${point}-V1`, scale: 'dead-ac', mode: 'acVolts' },
+  'hots-earth-ac': { point: `${point}-L1G`, scale: 'dead-ac', mode: 'acVolts' },
+  'neutral-earth-ac': { point: `${point}-NG`, scale: 'dead-ac', mode: 'acVolts' },
+  'hots-dc': { point: `${point}-V1`, scale: 'dead-dc', mode: 'dcVolts' },
+  'hots-earth-dc': { point: `${point}-L1G`, scale: 'dead-dc', mode: 'dcVolts' },
+  'neutral-earth-dc': { point: `${point}-NG`, scale: 'dead-dc', mode: 'dcVolts' },
+});
+
+const every = (readings: Record<string, Reading>, zones: string | string[]) =>
+  Object.fromEntries(Object.keys(readings).map((id) => [id, zones]));
+
+const invDcPairs = dcPairs('I');
+const pvPairs = dcPairs('P2');
+const outPairs = acPairs('O');
+const inPairs = acPairs('A');
+
+export default {
+  id: 'prove-dead',
+  kind: 'procedure',
+  version: 1,
+  begins: ['lockedOut'],
+  start: 'ready',
+  escape: 'left-isolated',
+  stop: 'stopped',
+  steps: {
+    ready: {
+      kind: 'hold',
+      state: 'lockedOut',
+      tools: ['meter-cat3-1000', 'proving-source'],
+      minutes: 1,
+      items: [{ id: 'named-person' }, { id: 'locks-on' }, { id: 'proving-source' }],
+      outcomes: { done: { to: 'label-wait', does: [{ namedPerson: true }] } },
+    },
+    'label-wait': {
+      kind: 'wait',
+      state: 'lockedOut',
+      wait: 'label-wait',
+      hazards: ['stored-charge'],
+      minutes: 6,
+      outcomes: { done: { to: 'tester-before', does: [{ waited: 'invDC' }, { waited: 'pvBus' }] } },
+    },
+    'tester-before': {
+      kind: 'measure',
+      state: 'lockedOut',
+      at: ['battBus'],
+      ...dcLive,
+      hazards: ['battery-short', 'unproved-tester', 'live-metering'],
+      tools: ['meter-cat3-1000', 'proving-source'],
+      minutes: 2,
+      readings: {
+        dc: { point: 'S1', scale: 'known-live-dc', mode: 'dcVolts' },
+        ac: { point: 'proving-source', scale: 'proving-ac', mode: 'acVolts' },
+      },
+      rows: [
+        { id: 'right', when: { dc: 'live', ac: 'live' }, to: 'dc-dead', does: [{ testerProved: true }] },
+        {
+          id: 'not-right',
+          when: {},
+          to: 'tester-mend',
+          limit: { counter: 'tester-before', max: 1, otherwise: 'left-isolated' },
+        },
+      ],
+    },
+    'tester-mend': {
+      kind: 'look',
+      state: 'lockedOut',
+      minutes: 3,
+      outcomes: { mended: 'tester-before', 'no-tester': 'left-isolated' },
+    },
+    'dc-dead': {
+      kind: 'measure',
+      state: 'lockedOut',
+      at: ['invDC'],
+      proves: 'invDC',
+      ...dcLive,
+      hazards: ['stored-charge', 'live-metering'],
+      tools: ['meter-cat3-1000'],
+      minutes: 4,
+      readings: invDcPairs,
+      rows: [
+        { id: 'dead', when: every(invDcPairs, 'dead'), to: 'dc-rise', does: [{ measuredDead: 'invDC' }] },
+        {
+          id: 'undetermined',
+          when: every(invDcPairs, ['dead', 'undetermined']),
+          to: 'dc-live',
+          does: [{ measuredLive: 'invDC' }],
+        },
+        { id: 'live', when: {}, to: 'dc-live', does: [{ measuredLive: 'invDC' }] },
+      ],
+    },
+    'dc-rise': {
+      kind: 'measure',
+      state: 'lockedOut',
+      at: ['invDC'],
+      ...dcLive,
+      hazards: ['stored-charge', 'live-metering'],
+      tools: ['meter-cat3-1000', 'watch'],
+      minutes: 1,
+      readings: { later: { point: 'I', scale: 'not-rising-dc', mode: 'dcVolts' } },
+      outcomes: {
+        steady: 'pv-dead',
+        rising: { to: 'dc-live', does: [{ measuredLive: 'invDC' }] },
+        undetermined: { to: 'dc-live', does: [{ measuredLive: 'invDC' }] },
+      },
+    },
+    'dc-live': {
+      kind: 'choose',
+      state: 'lockedOut',
+      hazards: ['stored-charge'],
+      minutes: 2,
+      cant: 'left-guarded',
+      unsure: 'left-guarded',
+      outcomes: {
+        falling: {
+          to: 'label-wait',
+          limit: { counter: 'dc-wait', max: 2, otherwise: 'bleed-ready' },
+        },
+        steady: { to: 'left-guarded', does: [{ dangerFound: true }] },
+      },
+    },
+    'bleed-ready': {
+      kind: 'hold',
+      state: 'lockedOut',
+      hazards: ['stored-charge'],
+      tools: ['bleed-resistor'],
+      minutes: 2,
+      cant: 'left-guarded',
+      unsure: 'left-guarded',
+      items: [{ id: 'locks-on' }, { id: 'resistor-rated' }, { id: 'leads-insulated' }],
+      outcomes: { done: 'bleed' },
+    },
+    bleed: {
+      kind: 'discharge',
+      state: 'lockedOut',
+      at: ['invDC'],
+      hazards: ['stored-charge', 'resistor-hot'],
+      ppe: ['rated-gloves', 'eye-protection', 'face-shield', 'no-metal-worn'],
+      tools: ['bleed-resistor', 'insulated-leads', 'meter-cat3-1000'],
+      minutes: 4,
+      cant: 'left-guarded',
+      unsure: 'left-guarded',
+      outcomes: {
+        done: {
+          to: 'tester-before',
+          does: [{ bleed: 'invDC' }],
+          limit: { counter: 'bleed', max: 2, otherwise: 'left-guarded' },
+        },
+      },
+    },
+    'pv-dead': {
+      kind: 'measure',
+      state: 'lockedOut',
+      at: ['pvBus'],
+      proves: 'pvBus',
+      ...pvLive,
+      hazards: ['pv-live-in-light', 'stored-charge', 'meter-rating'],
+      tools: ['meter-cat3-1000', 'watch'],
+      minutes: 4,
+      readings: pvPairs,
+      rows: [
+        { id: 'dead', when: every(pvPairs, 'dead'), to: 'pv-rise', does: [{ measuredDead: 'pvBus' }] },
+        {
+          id: 'undetermined',
+          when: every(pvPairs, ['dead', 'undetermined']),
+          to: 'pv-live',
+          does: [{ measuredLive: 'pvBus' }],
+        },
+        { id: 'live', when: {}, to: 'pv-live', does: [{ measuredLive: 'pvBus' }] },
+      ],
+    },
+    'pv-rise': {
+      kind: 'measure',
+      state: 'lockedOut',
+      at: ['pvBus'],
+      ...pvLive,
+      hazards: ['pv-live-in-light', 'stored-charge', 'meter-rating'],
+      tools: ['meter-cat3-1000', 'watch'],
+      minutes: 1,
+      readings: { later: { point: 'P2', scale: 'not-rising-pv', mode: 'dcVolts' } },
+      outcomes: {
+        steady: 'out-dead',
+        rising: { to: 'pv-live', does: [{ measuredLive: 'pvBus' }] },
+        undetermined: { to: 'pv-live', does: [{ measuredLive: 'pvBus' }] },
+      },
+    },
+    'pv-live': {
+      kind: 'choose',
+      state: 'lockedOut',
+      hazards: ['stored-charge'],
+      minutes: 2,
+      cant: 'left-guarded',
+      unsure: 'left-guarded',
+      outcomes: {
+        falling: {
+          to: 'label-wait',
+          limit: { counter: 'pv-wait', max: 2, otherwise: 'bleed-pv-ready' },
+        },
+        steady: { to: 'left-guarded', does: [{ dangerFound: true }] },
+        wandering: { to: 'ghost', limit: { counter: 'ghost', max: 2, otherwise: 'left-isolated' } },
+      },
+    },
+    'bleed-pv-ready': {
+      kind: 'hold',
+      state: 'lockedOut',
+      hazards: ['stored-charge'],
+      tools: ['bleed-resistor'],
+      minutes: 2,
+      cant: 'left-guarded',
+      unsure: 'left-guarded',
+      items: [{ id: 'locks-on' }, { id: 'resistor-rated' }, { id: 'leads-insulated' }],
+      outcomes: { done: 'bleed-pv' },
+    },
+    'bleed-pv': {
+      kind: 'discharge',
+      state: 'lockedOut',
+      at: ['pvBus'],
+      hazards: ['stored-charge', 'resistor-hot'],
+      ppe: ['rated-gloves', 'eye-protection', 'face-shield', 'no-metal-worn'],
+      tools: ['bleed-resistor', 'insulated-leads', 'meter-cat3-1000'],
+      minutes: 4,
+      cant: 'left-guarded',
+      unsure: 'left-guarded',
+      outcomes: {
+        done: {
+          to: 'tester-before',
+          does: [{ bleed: 'pvBus' }],
+          limit: { counter: 'bleed-pv', max: 2, otherwise: 'left-guarded' },
+        },
+      },
+    },
+    'out-dead': {
+      kind: 'measure',
+      state: 'lockedOut',
+      at: ['acOut'],
+      proves: 'acOut',
+      ...acLive,
+      hazards: ['ac-backfeed', 'ac-shock'],
+      minutes: 4,
+      readings: outPairs,
+      rows: [
+        { id: 'dead', when: every(outPairs, 'dead'), to: 'source', does: [{ measuredDead: 'acOut' }] },
+        {
+          id: 'undetermined',
+          when: every(outPairs, ['dead', 'undetermined']),
+          to: 'ac-live',
+          does: [{ measuredLive: 'acOut' }],
+        },
+        { id: 'live', when: {}, to: 'ac-live', does: [{ measuredLive: 'acOut' }] },
+      ],
+    },
+    source: {
+      kind: 'sheet',
+      state: 'lockedOut',
+      ask: 'second-source',
+      outcomes: { fitted: 'in-dead', none: 'tester-after' },
+    },
+    'in-dead': {
+      kind: 'measure',
+      state: 'lockedOut',
+      at: ['acIn'],
+      proves: 'acIn',
+      ...acLive,
+      hazards: ['ac-backfeed', 'ac-shock'],
+      minutes: 4,
+      readings: inPairs,
+      rows: [
+        { id: 'dead', when: every(inPairs, 'dead'), to: 'tester-after', does: [{ measuredDead: 'acIn' }] },
+        {
+          id: 'undetermined',
+          when: every(inPairs, ['dead', 'undetermined']),
+          to: 'ac-live',
+          does: [{ measuredLive: 'acIn' }],
+        },
+        { id: 'live', when: {}, to: 'ac-live', does: [{ measuredLive: 'acIn' }] },
+      ],
+    },
+    'ac-live': {
+      kind: 'choose',
+      state: 'lockedOut',
+      hazards: ['ac-backfeed'],
+      minutes: 2,
+      cant: 'left-guarded',
+      unsure: 'left-guarded',
+      outcomes: {
+        steady: { to: 'left-guarded', does: [{ dangerFound: true }] },
+        wandering: { to: 'ghost', limit: { counter: 'ghost', max: 2, otherwise: 'left-isolated' } },
+      },
+    },
+    ghost: {
+      kind: 'measure',
+      state: 'lockedOut',
+      at: ['pvBus', 'acOut', 'acIn'],
+      ...pvLive,
+      tools: ['meter-cat3-1000', 'low-z-meter'],
+      minutes: 2,
+      readings: { lowz: { point: 'ghost', scale: 'dead-ac', mode: 'lowZVolts' } },
+      outcomes: {
+        dead: 'neighbour',
+        live: { to: 'left-guarded', does: [{ dangerFound: true }] },
+        undetermined: 'left-guarded',
+      },
+    },
+    neighbour: {
+      kind: 'look',
+      state: 'lockedOut',
+      minutes: 5,
+      outcomes: { isolated: 'tester-before', 'not-found': 'left-isolated' },
+    },
+    'tester-after': {
+      kind: 'measure',
+      state: 'lockedOut',
+      at: ['battBus'],
+      ...dcLive,
+      hazards: ['battery-short', 'unproved-tester', 'live-metering'],
+      tools: ['meter-cat3-1000', 'proving-source'],
+      minutes: 2,
+      readings: {
+        dc: { point: 'S1', scale: 'known-live-dc', mode: 'dcVolts' },
+        ac: { point: 'proving-source', scale: 'proving-ac', mode: 'acVolts' },
+      },
+      rows: [
+        { id: 'right', when: { dc: 'live', ac: 'live' }, to: 'proved', does: [{ testerProved: true }] },
+        {
+          id: 'not-right',
+          when: {},
+          to: 'tester-failed',
+          does: [{ measuredLive: 'invDC' }],
+          limit: { counter: 'tester-after', max: 1, otherwise: 'left-isolated' },
+        },
+      ],
+    },
+    'tester-failed': {
+      kind: 'look',
+      state: 'lockedOut',
+      hazards: ['unproved-tester'],
+      minutes: 3,
+      outcomes: { mended: 'label-wait', 'no-tester': 'left-isolated' },
+    },
+    proved: { kind: 'end', result: 'done', leaves: ['isolated'], items: isolatedItems },
+    'left-isolated': { kind: 'end', result: 'leftIsolated', leaves: ['isolated'], items: isolatedItems },
+    'left-guarded': { kind: 'end', result: 'leftGuarded', leaves: ['guarded'], items: guardedItems },
+    stopped: { kind: 'end', result: 'leftGuarded', leaves: ['guarded'], items: stoppedItems },
+  },
+} as const satisfies Machine;
