@@ -1,7 +1,8 @@
 import { formatQuantity } from '../quantity/format.ts';
 import type { UnitSystem } from '../quantity/kinds.ts';
 import type { MessageRef } from '../quantity/message.ts';
-import { concreteIds, type Fact, factOf, getFact, idOfPath, isFactId } from './facts.ts';
+import { concreteIds, idOfPath } from './fact-paths.ts';
+import { type Fact, factOf, getFact, isFactId } from './facts.ts';
 import { type SiteSheet, sheetSchema } from './sheet.ts';
 
 /** Something wrong with a sheet, and the concrete facts it concerns, the one to show it at first. */

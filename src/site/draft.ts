@@ -4,7 +4,8 @@ import type { MessageRef } from '../quantity/message.ts';
 import { type ParsedReading, parseReading } from '../quantity/parse.ts';
 import { usualUnitOf } from '../quantity/units.ts';
 import { checkSheet, type Problem, reasonOf, type SheetResult } from './check.ts';
-import { concreteIds, type Fact, type FactValue, factOf, facts, getFact, pathKeys } from './facts.ts';
+import { concreteIds, type FactValue, pathKeys } from './fact-paths.ts';
+import { type Fact, factOf, facts, getFact } from './facts.ts';
 import type { SiteSheet } from './sheet.ts';
 
 /** A list whose rows the form can add and take away. */

@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import { type FactValue, genericId, pathKeys, valueAt } from './fact-paths.ts';
 import type { NumberField } from './field.ts';
 import { numberFields } from './field.ts';
 import { type SiteSheet, sheetSchema } from './sheet.ts';
@@ -23,9 +24,6 @@ export type FactAnswer =
   | { type: 'yesNo' }
   | { type: 'text' };
 
-/** A value that a fact can hold. */
-export type FactValue = string | number | boolean | null;
-
 /** Not asked of a person: they describe the record, not the install. */
 const recordFields = ['format', 'version', 'id', 'invented'];
 
@@ -49,36 +47,11 @@ export function factOf(id: string): Fact {
 export const isFactId = (id: string): boolean =>
   byId.has(genericId(id)) || id === 'strings' || id === 'trackers';
 
-/** `strings[2].vocV` becomes `strings[].vocV`. */
-export const genericId = (id: string): string => id.replace(/\[\d+\]/g, '[]');
-
-/** The concrete ids that `id` stands for on this sheet: one for each row of its list. */
-export function concreteIds(sheet: SiteSheet, id: string): string[] {
-  const list = /^(\w+)\[\]/.exec(id)?.[1];
-  if (list === undefined) return [id];
-  const rows = readPath(sheet, list);
-  return Array.isArray(rows) ? rows.map((_, row) => id.replace('[]', `[${row}]`)) : [];
-}
-
 /** The value of one concrete fact; `null` when it is not known or its row does not exist. */
 export function getFact(sheet: SiteSheet, id: string): FactValue {
   factOf(id);
-  const value = readPath(sheet, id);
+  const value = valueAt(sheet, id);
   return value === undefined ? null : (value as FactValue);
-}
-
-/**
- * The concrete ids among `ids` that this sheet does not know. A list that is wanted and has no row is named
- * itself (`strings`): a row is entered on the site's own page, not in place.
- */
-export function missingFacts(sheet: SiteSheet, ids: readonly string[]): string[] {
-  const missing = ids.flatMap((id) => {
-    const list = /^(strings|trackers)(\[\])?/.exec(id)?.[1] as 'strings' | 'trackers' | undefined;
-    if (list !== undefined && sheet[list].length === 0) return [list];
-    if (id === list) return [];
-    return concreteIds(sheet, id).filter((each) => getFact(sheet, each) === null);
-  });
-  return [...new Set(missing)];
 }
 
 /** A copy of the sheet with one concrete fact changed; the sheet given stays as it is. Check it before keeping it. */
@@ -95,24 +68,6 @@ function replaced(part: unknown, [key, ...rest]: string[], value: FactValue, id:
   }
   const next = replaced((part as Record<string, unknown>)[key], rest, value, id);
   return Array.isArray(part) ? part.with(Number(key), next) : { ...part, [key]: next };
-}
-
-/** `strings[2].vocV` as the keys to follow. */
-export const pathKeys = (id: string): string[] => id.replace(/\[(\d+)\]/g, '.$1').split('.');
-
-/** The concrete id of a path of keys, as a validator reports one. */
-export const idOfPath = (path: readonly PropertyKey[]): string =>
-  path.reduce<string>(
-    (id, key) =>
-      typeof key === 'number' ? `${id}[${key}]` : id === '' ? String(key) : `${id}.${String(key)}`,
-    '',
-  );
-
-function readPath(sheet: SiteSheet, id: string): unknown {
-  return pathKeys(id).reduce<unknown>(
-    (part, key) => (part as Record<string, unknown> | undefined)?.[key],
-    sheet,
-  );
 }
 
 type Shape = Record<string, z.ZodMiniType>;

@@ -1,5 +1,5 @@
 import type { BeginState } from '../safety/energy.ts';
-import { missingFacts } from '../site/facts.ts';
+import { missingFacts } from '../site/fact-paths.ts';
 import type { SiteSheet } from '../site/sheet.ts';
 import { answerFromSheet, type Draft } from './answer.ts';
 import type { Entry, EntryOf } from './entries.ts';

@@ -1,4 +1,4 @@
-import type { FactValue } from '../site/facts.ts';
+import type { FactValue } from '../site/fact-paths.ts';
 import type { SiteSheet } from '../site/sheet.ts';
 
 /** A fact of the sheet before and after; `null` where it was not known or not there. */

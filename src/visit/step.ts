@@ -5,7 +5,7 @@ import { bandFor } from '../guide/reading.ts';
 import type { HoldItem, PlantState, Reading } from '../guide/vocabulary.ts';
 import type { MessageRef } from '../quantity/message.ts';
 import { plantStateHolds } from '../safety/states.ts';
-import { missingFacts } from '../site/facts.ts';
+import { missingFacts } from '../site/fact-paths.ts';
 import { ruleBroken, ruleBrokenOnArrival } from './deed-allowed.ts';
 import type { RunState } from './fold.ts';
 import type { Knowledge } from './knowledge.ts';

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { checkSheet } from '../../src/site/check.ts';
 import { demoSites, sallowCreek, ternLedge } from '../../src/site/demo.ts';
-import { factOf, facts, getFact, missingFacts, setFact, unknownAllowed } from '../../src/site/facts.ts';
+import { missingFacts } from '../../src/site/fact-paths.ts';
+import { factOf, facts, getFact, setFact, unknownAllowed } from '../../src/site/facts.ts';
 import { meterSpecOf } from '../../src/site/meter.ts';
 import type { SiteSheet } from '../../src/site/sheet.ts';
 import { factGroups, factLabel, siteMessages } from '../../src/words/en/site.ts';

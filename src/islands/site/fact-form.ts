@@ -1,7 +1,8 @@
 import type { UnitSystem } from '../../quantity/kinds.ts';
 import { checkSheet } from '../../site/check.ts';
 import { readFact } from '../../site/draft.ts';
-import { type FactValue, factOf, setFact } from '../../site/facts.ts';
+import type { FactValue } from '../../site/fact-paths.ts';
+import { factOf, setFact } from '../../site/facts.ts';
 import type { SiteSheet } from '../../site/sheet.ts';
 import { factLabel, siteWords } from '../../words/en/site.ts';
 import { boxId, boxLabel, echoOf, hintOf, keypadOf, optionsOf, say, sayOf } from './say.ts';
