@@ -10,6 +10,9 @@ export type Bar =
   | 'tester-not-proved'
   /** The zone is proved dead and the proof stands: there is nothing to measure, and volts back mean "get away". */
   | 'already-proved'
+  /** It tripped, and why is neither known nor ruled out. */
+  | 'trip-not-explained'
+  | 'packs-not-alike'
   | 'sides-not-read'
   | 'not-precharged'
   | 'not-proved-dead';
@@ -23,6 +26,9 @@ function perished(effect: Effect, e: Energy): Bar | undefined {
     return e.tester && !hasZone(e.charged, effect.measuredDead) ? undefined : 'tester-not-proved';
   }
   if ('measuredLive' in effect && provedDead(e, effect.measuredLive)) return 'already-proved';
+  if ('close' in effect && hasDevice(e.tripped & ~e.explained, effect.close)) return 'trip-not-explained';
+  if ('close' in effect && (effect.close === 'main' || effect.close === 'packs') && !e.packsAlike)
+    return 'packs-not-alike';
   if ('close' in effect && effect.close === 'main') {
     if (e.bothSides === 'unread') return 'sides-not-read';
     return e.bothSides === 'alike' || (e.precharged && e.resistorOn) ? undefined : 'not-precharged';

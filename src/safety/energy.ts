@@ -72,18 +72,36 @@ const zoneMask = (...list: Zone[]): number => list.reduce((mask, zone) => mask |
 export const hasDevice = (mask: number, device: Device): boolean => (mask & deviceBit[device]) !== 0;
 export const hasZone = (mask: number, zone: Zone): boolean => (mask & zoneBit[zone]) !== 0;
 
+const fittedBy = new Map<string, Device[]>();
+const isolatorsBy = new Map<string, Device[]>();
+const plantOf = (variant: Variant) => `${variant.source}|${variant.inverters}`;
+
+/** The list for a plant, made once: the prover asks for it at every step. */
+function once(cache: Map<string, Device[]>, variant: Variant, make: () => Device[]): readonly Device[] {
+  const key = plantOf(variant);
+  const known = cache.get(key);
+  if (known) return known;
+  const list = make();
+  cache.set(key, list);
+  return list;
+}
+
 /** Devices that exist on a plant. */
-export function fitted(variant: Variant): Device[] {
-  return devices.filter(
-    (device) =>
-      (device !== 'acIn' || variant.source !== 'none') &&
-      (device !== 'others' || variant.inverters === 'several'),
+export function fitted(variant: Variant): readonly Device[] {
+  return once(fittedBy, variant, () =>
+    devices.filter(
+      (device) =>
+        (device !== 'acIn' || variant.source !== 'none') &&
+        (device !== 'others' || variant.inverters === 'several'),
+    ),
   );
 }
 
 /** Every device that must be open and held before hands go near the inverter's conductors. */
-export function isolators(variant: Variant): Device[] {
-  return fitted(variant).filter((device) => device !== 'packs' && device !== 'acOut');
+export function isolators(variant: Variant): readonly Device[] {
+  return once(isolatorsBy, variant, () =>
+    fitted(variant).filter((device) => device !== 'packs' && device !== 'acOut'),
+  );
 }
 
 const storing: Zone[] = ['invDC', 'pvBus'];
@@ -189,7 +207,7 @@ function voidProofs(energy: Energy): Energy {
 export function applyEffect(e: Energy, effect: Effect): Energy {
   const key = Object.keys(effect)[0] as string;
   const clean: Energy =
-    key === 'testerProved' || key === 'measuredDead' || !e.tester ? e : { ...e, tester: false };
+    key === 'testerProved' || key === 'measuredDead' || !e.tester ? e : { ...e, tester: false, measured: 0 };
   if ('open' in effect) {
     const bit = maskOf(effect.open);
     const fresh = effect.open === 'main' ? { bothSides: 'unread' as const, precharged: false } : {};
@@ -281,7 +299,7 @@ export function applyEffect(e: Energy, effect: Effect): Energy {
     const bit = zoneBit[effect.measuredLive];
     return {
       ...clean,
-      measured: e.measured & ~bit,
+      measured: clean.measured & ~bit,
       proved: e.proved & ~bit,
       charged: e.charged | (bit & zoneMask(...storing)),
     };
@@ -344,19 +362,37 @@ export function environmentEvents(e: Energy, variant: Variant): { event: string;
   return list;
 }
 
-/** A short text that is the same for the same state. */
+/**
+ * What going back to an earlier question, or taking an act back, does to findings that do not keep: current, tester,
+ * half-made proofs, both sides of a switch and pre-charge are to be shown again. A finished proof stands.
+ */
+export function forgetFresh(e: Energy): Energy {
+  return { ...e, tester: false, measured: 0, zero: 0, bothSides: 'unread', precharged: false };
+}
+
+const flags = [
+  'inverterOn',
+  'sourceRuns',
+  'autoStart',
+  'loadsOn',
+  'inletPlugged',
+  'resistorOn',
+  'plugsParted',
+  'charging',
+  'tester',
+  'precharged',
+  'packsAlike',
+  'inStep',
+  'cellsFit',
+  'ready',
+  'namedPerson',
+  'guardedWork',
+  'danger',
+] as const;
+
+/** A short text that is the same for states that the rules cannot tell apart (which voided proofs there were is told, never judged). */
 export function energyKey(e: Energy): string {
-  let key = '';
-  for (const name in e) {
-    const value = e[name as keyof Energy];
-    key +=
-      typeof value === 'boolean'
-        ? value
-          ? 't'
-          : 'f'
-        : typeof value === 'number'
-          ? `${value},`
-          : `${value[0]}${value.length}`;
-  }
-  return key;
+  let bits = 0;
+  for (let i = 0; i < flags.length; i++) if (e[flags[i]!]) bits |= 1 << i;
+  return `${e.began},${e.closed},${e.held},${e.zero},${e.flows},${bits},${e.charged},${e.measured},${e.proved},${e.touched},${e.polarity},${e.tripped},${e.explained},${e.bothSides[0]}${e.bothSides[2]}${e.neutral[0]}${e.verify[0]}`;
 }

@@ -4,6 +4,7 @@ import {
   type Energy,
   energyKey,
   environmentEvents,
+  forgetFresh,
   initialEnergy,
 } from '../../safety/energy.ts';
 import type { Variant } from '../../safety/plant.ts';
@@ -11,6 +12,7 @@ import { rules } from '../../safety/rules/index.ts';
 import { leftAs } from '../../safety/states.ts';
 import type { Flat, FlatEdge, FlatNode } from '../flatten.ts';
 import { questions } from '../questions.ts';
+import type { Earlier } from './earlier.ts';
 
 /** One step of the way to a breach. */
 export interface PathStep {
@@ -28,8 +30,9 @@ export interface Breach {
   path: PathStep[];
 }
 
-/** What a walk over one plant variant found. */
+/** What a walk over one plant found. */
 export interface Exploration {
+  /** Pairs of step and energy state, for each of the variants judged together. */
   states: number;
   breaches: Breach[];
   /** Flat paths reached without a jump. */
@@ -43,175 +46,198 @@ interface Place {
   energy: Energy;
   /** Reached by outcomes alone: no jump, nothing from outside. */
   straight: boolean;
-  from?: Place;
-  outcome?: string;
+  from?: Place | undefined;
+  outcome?: string | undefined;
 }
 
-const questionKinds: readonly string[] = ['look', 'choose', 'workOut', 'display', 'measure'];
-const hands: readonly string[] = ['cant', 'unsure', 'stop'];
+const handsOff: readonly string[] = ['cant', 'unsure', 'stop'];
+const arrivalRules = rules.filter((rule) => rule.onArrival);
+const deedRules = rules.filter((rule) => rule.onDeed);
 
-/** For each step, the earlier questions it can be gone back to from. */
-export function earlierQuestions(flat: Flat): Map<string, FlatNode[]> {
-  const parents = new Map<string, Set<string>>();
-  for (const node of flat.nodes.values())
-    for (const edge of node.edges)
-      for (const to of [edge.to, edge.limit?.otherwise])
-        if (to) (parents.get(to) ?? parents.set(to, new Set()).get(to)!).add(node.path);
-  const result = new Map<string, FlatNode[]>();
-  for (const path of flat.nodes.keys()) {
-    const seen = new Set<string>();
-    const queue = [path];
-    for (let at = queue.pop(); at; at = queue.pop())
-      for (const parent of parents.get(at) ?? [])
-        if (!seen.has(parent)) {
-          seen.add(parent);
-          queue.push(parent);
-        }
-    result.set(
-      path,
-      [...seen].map((key) => flat.nodes.get(key)!).filter((node) => questionKinds.includes(node.step.kind)),
-    );
-  }
-  return result;
-}
-
-const wayTo = (place: Place | undefined): PathStep[] => {
+const wayTo = (place: Place): PathStep[] => {
   const list: PathStep[] = [];
-  for (let at = place; at?.from; at = at.from)
+  for (let at: Place | undefined = place; at?.from; at = at.from)
     list.unshift({ step: at.from.node.path, outcome: at.outcome ?? '' });
   return list;
 };
+
+/** When a walk may stop early: after so many breaches, or so many states past the first one. */
+export interface Limits {
+  breaches: number;
+  statesAfterBreach: number;
+}
 
 /**
  * Walks every pair of step and energy state that a run can be in on one plant: all outcomes, going back to earlier
  * questions, a proof that grows old, a generator that starts by itself. Breadth first, so the first path to a breach is
  * the shortest.
- * @param earlier from `earlierQuestions`, once per guide
+ * @param alike variants that differ only in what their devices are rated for or in daylight: what can happen is the same
+ * on all of them, and each deed is judged for every one
  */
 export function explore(
   flat: Flat,
-  variant: Variant,
-  earlier: Map<string, FlatNode[]>,
-  most = 20,
+  alike: readonly Variant[],
+  earlier: Earlier,
+  limits: Limits,
 ): Exploration {
-  const breaches: Breach[] = [];
-  const told = new Set<string>();
-  const seen = new Set<string>();
-  const reached = new Set<string>();
-  const effective = new Set<string>();
-  const queue: Place[] = [];
+  return new Walk(flat, alike, earlier, limits).run();
+}
 
-  const report = (rule: string, reason: string, place: Place) => {
+class Walk {
+  private readonly breaches: Breach[] = [];
+  private readonly told = new Set<string>();
+  private readonly seen = new Set<number>();
+  private readonly energies = new Map<string, number>();
+  private readonly reached = new Set<string>();
+  private readonly effective = new Set<string>();
+  private readonly queue: Place[] = [];
+  private readonly flat: Flat;
+  private readonly alike: readonly Variant[];
+  private readonly plant: Variant;
+  private readonly earlier: Earlier;
+  private readonly limits: Limits;
+
+  constructor(flat: Flat, alike: readonly Variant[], earlier: Earlier, limits: Limits) {
+    this.flat = flat;
+    this.alike = alike;
+    this.plant = alike[0]!;
+    this.earlier = earlier;
+    this.limits = limits;
+  }
+
+  run(): Exploration {
+    const start = this.flat.nodes.get(this.flat.start)!;
+    for (const begins of this.flat.machine.begins)
+      this.push({ node: start, energy: initialEnergy(this.plant, begins), straight: true });
+    let stopAt = Number.POSITIVE_INFINITY;
+    for (let i = 0; i < this.queue.length && i < stopAt; i++) {
+      this.visit(this.queue[i]!);
+      if (this.breaches.length >= this.limits.breaches) break;
+      if (this.breaches.length > 0 && stopAt === Number.POSITIVE_INFINITY)
+        stopAt = i + this.limits.statesAfterBreach;
+    }
+    return {
+      states: this.seen.size * this.alike.length,
+      breaches: this.breaches,
+      reached: this.reached,
+      effective: this.effective,
+    };
+  }
+
+  private visit(place: Place): void {
+    const { node, energy, straight } = place;
+    if (straight) this.reached.add(node.path);
+    if (node.step.kind === 'end') {
+      this.judgeEnd(place);
+      return;
+    }
+    // A step come to other than by its outcomes may not fit the plant: the screen bars it, and only the ways out stay open.
+    const barred = !straight && barredBy(node, energy, this.plant) !== undefined;
+    if (!barred)
+      for (const rule of arrivalRules) {
+        const reason = rule.onArrival?.({ node, energy, variant: this.plant, graph: this.flat });
+        if (reason) this.report(rule.id, reason, place, this.plant);
+      }
+    const allowed =
+      node.step.kind === 'sheet' && node.step.ask
+        ? questions[node.step.ask]?.onVariant(this.plant)
+        : undefined;
+    for (const edge of node.edges) {
+      const handOff = handsOff.includes(edge.outcome);
+      if (!handOff && (barred || (allowed && !allowed.includes(edge.outcome)))) continue;
+      const after = this.take(place, edge);
+      for (const to of edge.limit ? [edge.to, edge.limit.otherwise] : [edge.to])
+        this.push({
+          node: this.flat.nodes.get(to)!,
+          energy: after,
+          straight,
+          from: place,
+          outcome: edge.outcome,
+        });
+    }
+    for (const { event, energy: after } of environmentEvents(energy, this.plant))
+      this.push({ node, energy: after, straight: false, from: place, outcome: event });
+    const back = forgetFresh(energy);
+    for (const target of this.earlier.newTargets(
+      node.path,
+      energyKey(back),
+      (question) => !barredBy(question, back, this.plant),
+    ))
+      this.push({ node: target, energy: back, straight: false, from: place, outcome: 'back' });
+  }
+
+  private push(place: Place): void {
+    const key = energyKey(place.energy);
+    let energy = this.energies.get(key);
+    if (energy === undefined) {
+      energy = this.energies.size;
+      this.energies.set(key, energy);
+    }
+    const id = (energy * this.earlier.size + this.earlier.indexOf(place.node.path)) * 2;
+    if (this.seen.has(id + 1) || (!place.straight && this.seen.has(id))) return;
+    this.seen.add(place.straight ? id + 1 : id);
+    this.queue.push(place);
+  }
+
+  /** Applies an outcome's effects one by one, each judged before it happens. */
+  private take(place: Place, edge: FlatEdge): Energy {
+    let energy = place.energy;
+    edge.does.forEach((effect, i) => {
+      for (const rule of deedRules)
+        for (const variant of this.alike) {
+          const reason = rule.onDeed?.({
+            node: place.node,
+            edge,
+            effect,
+            before: energy,
+            variant,
+            graph: this.flat,
+          });
+          if (reason) this.report(rule.id, reason, place, variant);
+        }
+      const after = applyEffect(energy, effect);
+      const mark = `${place.node.path} ${edge.outcome} ${i}`;
+      if (!this.effective.has(mark) && energyKey(after) !== energyKey(energy)) this.effective.add(mark);
+      energy = after;
+    });
+    return energy;
+  }
+
+  /** I8: the plant is left as the end says. */
+  private judgeEnd(place: Place): void {
+    const { step } = place.node;
+    if (step.kind !== 'end') return;
+    const items = (step.items ?? []).map((item) => item.id);
+    const fail = (reason: string) => this.report('I8', reason, place, this.plant);
+    const whole = step.result === 'fixed' || step.result === 'healthy';
+    if (whole && step.leaves.some((leaves) => leaves !== 'restored' && leaves !== 'untouched'))
+      fail('called fixed and not restored');
+    if (step.leaves.includes('guarded') && !guardItems.every((id) => items.includes(id)))
+      fail('left guarded without its items');
+    if (step.leaves.includes('isolated') && !items.includes('owner-told'))
+      fail('left isolated and nobody told');
+    if (step.leaves.includes('guarded')) return;
+    const left: readonly string[] = leftAs(place.energy, this.plant);
+    if (!step.leaves.some((leaves) => left.includes(leaves)))
+      fail(
+        `ends as ${step.leaves.join(' or ')}, but the plant is ${left.join(', ') || 'neither restored nor isolated'}`,
+      );
+  }
+
+  private report(rule: string, reason: string, place: Place, variant: Variant): void {
     const key = `${rule} ${place.node.path} ${reason}`;
-    if (told.has(key) || breaches.length >= most) return;
-    told.add(key);
-    breaches.push({
+    if (this.told.has(key)) return;
+    this.told.add(key);
+    const { path } = place.node;
+    this.breaches.push({
       rule,
       reason,
-      machine: flat.machine.id,
-      step: place.node.path,
+      machine: this.flat.machine.id,
+      step: path,
       variant,
       path: wayTo(place),
     });
-  };
-  const push = (
-    node: FlatNode,
-    energy: Energy,
-    key: string,
-    straight: boolean,
-    from?: Place,
-    outcome?: string,
-  ) => {
-    const id = `${node.path}|${straight ? 's' : 'j'}|${key}`;
-    if (seen.has(id) || (!straight && seen.has(`${node.path}|s|${key}`))) return;
-    seen.add(id);
-    queue.push({ node, energy, straight, ...(from ? { from } : {}), ...(outcome ? { outcome } : {}) });
-  };
-
-  for (const begins of flat.machine.begins) {
-    const energy = initialEnergy(variant, begins);
-    push(flat.nodes.get(flat.start)!, energy, energyKey(energy), true);
   }
-
-  for (let i = 0; i < queue.length; i++) {
-    const place = queue[i]!;
-    const { node, energy, straight } = place;
-    if (straight) reached.add(node.path);
-    if (node.step.kind === 'end') {
-      judgeEnd(place, variant, report);
-      continue;
-    }
-    // A step come to other than by its outcomes may not fit the plant: the screen bars it, and only the ways out stay open.
-    const barred = !straight && barredBy(node, energy, variant) !== undefined;
-    if (!barred)
-      for (const rule of rules) {
-        const reason = rule.onArrival?.({ node, energy, variant, graph: flat });
-        if (reason) report(rule.id, reason, place);
-      }
-    const allowed =
-      node.step.kind === 'sheet' && node.step.ask ? questions[node.step.ask]?.onVariant(variant) : undefined;
-    for (const edge of node.edges) {
-      if (barred && !hands.includes(edge.outcome)) continue;
-      if (allowed && !hands.includes(edge.outcome) && !allowed.includes(edge.outcome)) continue;
-      const after = take(place, edge, variant, flat, report, effective);
-      const key = energyKey(after);
-      push(flat.nodes.get(edge.to)!, after, key, straight, place, edge.outcome);
-      if (edge.limit) push(flat.nodes.get(edge.limit.otherwise)!, after, key, straight, place, edge.outcome);
-    }
-    for (const { event, energy: after } of environmentEvents(energy, variant))
-      push(node, after, energyKey(after), false, place, event);
-    const key = energyKey(energy);
-    for (const target of earlier.get(node.path) ?? [])
-      if (!barredBy(target, energy, variant)) push(target, energy, key, false, place, 'back');
-  }
-  return { states: seen.size, breaches, reached, effective };
-}
-
-type Report = (rule: string, reason: string, place: Place) => void;
-
-/** Applies an outcome's effects one by one, each judged before it happens. */
-function take(
-  place: Place,
-  edge: FlatEdge,
-  variant: Variant,
-  flat: Flat,
-  report: Report,
-  effective: Set<string>,
-): Energy {
-  let energy = place.energy;
-  edge.does.forEach((effect, i) => {
-    for (const rule of rules) {
-      const reason = rule.onDeed?.({ node: place.node, edge, effect, before: energy, variant, graph: flat });
-      if (reason) report(rule.id, reason, place);
-    }
-    const after = applyEffect(energy, effect);
-    const mark = `${place.node.path} ${edge.outcome} ${i}`;
-    if (!effective.has(mark) && energyKey(after) !== energyKey(energy)) effective.add(mark);
-    energy = after;
-  });
-  return energy;
 }
 
 const guardItems = ['area-closed', 'owner-told', 'return-time'];
-
-/** I8: the plant is left as the end says. */
-function judgeEnd(place: Place, variant: Variant, report: Report): void {
-  const { step } = place.node;
-  if (step.kind !== 'end') return;
-  const items = (step.items ?? []).map((item) => item.id);
-  const whole = step.result === 'fixed' || step.result === 'healthy';
-  if (whole && step.leaves.some((leaves) => leaves !== 'restored' && leaves !== 'untouched'))
-    report('I8', 'called fixed and not restored', place);
-  if (step.leaves.includes('guarded') && !guardItems.every((id) => items.includes(id)))
-    report('I8', 'left guarded without its items', place);
-  if (step.leaves.includes('isolated') && !items.includes('owner-told'))
-    report('I8', 'left isolated and nobody told', place);
-  if (step.leaves.includes('guarded')) return;
-  const left: readonly string[] = leftAs(place.energy, variant);
-  if (!step.leaves.some((leaves) => left.includes(leaves)))
-    report(
-      'I8',
-      `ends as ${step.leaves.join(' or ')}, but the plant is ${left.join(', ') || 'neither restored nor isolated'}`,
-      place,
-    );
-}

@@ -2,7 +2,8 @@ import { allVariants, type Variant } from '../../safety/plant.ts';
 import { rules } from '../../safety/rules/index.ts';
 import { type Flat, flatten } from '../flatten.ts';
 import type { Machine } from '../vocabulary.ts';
-import { type Breach, earlierQuestions, explore } from './explore.ts';
+import { Earlier } from './earlier.ts';
+import { type Breach, explore, type Limits } from './explore.ts';
 import { unsupportedVerdicts } from './verdicts.ts';
 
 /** What the proof of one machine came to. */
@@ -27,9 +28,23 @@ function graphBreaches(flat: Flat): Breach[] {
   return [...found, ...unsupportedVerdicts(flat)];
 }
 
+/** Variants that can do the same things: they differ only in ratings and daylight, which no event depends on. */
+function alike(variants: readonly Variant[]): Variant[][] {
+  const groups = new Map<string, Variant[]>();
+  for (const variant of variants) {
+    const key = `${variant.source} ${variant.packs} ${variant.inverters}`;
+    groups.set(key, [...(groups.get(key) ?? []), variant]);
+  }
+  return [...groups.values()];
+}
+
+const all: Limits = { breaches: 40, statesAfterBreach: Number.POSITIVE_INFINITY };
+/** Enough to know that a mutant is caught, and by which rules near the first breach. */
+const first: Limits = { breaches: 12, statesAfterBreach: 2000 };
+
 /**
  * Proves a guide or procedure over plant variants.
- * @param until `first` stops after the first variant with a breach (enough to know that a mutant is caught)
+ * @param until `first` stops soon after the first breach (enough to know that a mutant is caught)
  */
 export function prove(
   machine: Machine,
@@ -39,13 +54,13 @@ export function prove(
 ): Proof {
   const flat = flatten(machine, procedures);
   const breaches = graphBreaches(flat);
-  const earlier = earlierQuestions(flat);
+  const earlier = new Earlier(flat);
   const reached = new Set<string>();
   const effective = new Set<string>();
   let states = 0;
-  for (const variant of variants) {
+  for (const group of alike(variants)) {
     if (until === 'first' && breaches.length > 0) break;
-    const found = explore(flat, variant, earlier);
+    const found = explore(flat, group, earlier.restart(), until === 'all' ? all : first);
     states += found.states;
     breaches.push(...found.breaches);
     for (const path of found.reached) reached.add(path);
@@ -58,11 +73,6 @@ export function prove(
         const mark = `${node.path} ${edge.outcome} ${i}`;
         if (!effective.has(mark)) idle.add(mark);
       });
-  return {
-    machine: machine.id,
-    states,
-    breaches,
-    unreached: [...flat.nodes.keys()].filter((path) => !reached.has(path) && path !== flat.stop),
-    idle,
-  };
+  const unreached = [...flat.nodes.keys()].filter((path) => !reached.has(path) && path !== flat.stop);
+  return { machine: machine.id, states, breaches, unreached, idle };
 }
