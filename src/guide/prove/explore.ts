@@ -94,6 +94,7 @@ class Walk {
   private readonly flat: Flat;
   private readonly alike: readonly Variant[];
   private readonly plant: Variant;
+  private readonly rated: readonly Variant[];
   private readonly earlier: Earlier;
   private readonly limits: Limits;
 
@@ -101,6 +102,10 @@ class Walk {
     this.flat = flat;
     this.alike = alike;
     this.plant = alike[0]!;
+    // No rule reads the daylight: unknown and day both mean light.
+    this.rated = [
+      ...new Map(alike.map((v) => [`${v.mainLoadBreak} ${v.pvLoadBreak} ${v.polarised}`, v])).values(),
+    ];
     this.earlier = earlier;
     this.limits = limits;
   }
@@ -181,10 +186,11 @@ class Walk {
 
   /** Applies an outcome's effects one by one, each judged before it happens. */
   private take(place: Place, edge: FlatEdge): Energy {
+    if (edge.does.length === 0) return place.energy;
     let energy = place.energy;
     edge.does.forEach((effect, i) => {
       for (const rule of deedRules)
-        for (const variant of this.alike) {
+        for (const variant of this.rated) {
           const reason = rule.onDeed?.({
             node: place.node,
             edge,
