@@ -1,0 +1,104 @@
+import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
+import { test as base, expect } from 'vitest';
+import { launchBrowser } from '../../../src/commands/browser.ts';
+import { wantedBuild } from '../../../src/commands/build-options.ts';
+import { type Serving, serve } from '../../../src/commands/static-server.ts';
+
+/** The built site, served, with a count of what it was asked for. */
+export interface Site extends Serving {
+  /** Paths asked for since the last `requests.length = 0`. */
+  requests: string[];
+}
+
+export async function serveSite(folder = wantedBuild().folder, basePath = '/'): Promise<Site> {
+  const requests: string[] = [];
+  const serving = await serve({
+    folder,
+    base: basePath,
+    port: 0,
+    onRequest: ({ url = '' }) => requests.push(url),
+  });
+  return { ...serving, requests };
+}
+
+/** One person with a phone: a browser of their own with nothing stored. Everything that goes wrong in it is noted. */
+export class Visitor {
+  /** What must not happen: errors in the console, requests to other hosts. */
+  readonly wrong: string[] = [];
+  /** Console messages that the test itself brings about (with the network off, say). */
+  readonly expected: RegExp[] = [];
+  readonly context: BrowserContext;
+  readonly site: Site;
+
+  constructor(context: BrowserContext, site: Site) {
+    this.context = context;
+    this.site = site;
+    const { origin } = new URL(site.url);
+    context.on('request', (request) => {
+      const url = request.url();
+      if (!url.startsWith(`${origin}/`) && !/^(data|blob|about):/.test(url))
+        this.wrong.push(`request to ${url}`);
+    });
+    context.on('console', (message) => {
+      if (message.type() === 'error') this.note(`console: ${message.text()} (${message.location().url})`);
+    });
+    context.on('weberror', (error) => this.note(`thrown: ${error.error().message}`));
+  }
+
+  private note(text: string): void {
+    if (!this.expected.some((pattern) => pattern.test(text))) this.wrong.push(text);
+  }
+
+  /** A new tab at a path of the site. */
+  async open(path = ''): Promise<Page> {
+    const page = await this.context.newPage();
+    await page.goto(this.site.url + path);
+    return page;
+  }
+
+  /** Wait until every file of the site lies in this browser. */
+  async saved(page: Page): Promise<void> {
+    await page.evaluate(async () => {
+      const { active } = await navigator.serviceWorker.ready;
+      while (active?.state !== 'activated') await new Promise((done) => setTimeout(done, 10));
+    });
+  }
+}
+
+let browser: Promise<Browser> | undefined;
+let site: Promise<Site> | undefined;
+
+/** The phone in the visitor's hand. */
+export const phone = { viewport: { width: 390, height: 844 }, locale: 'en-US', timezoneId: 'UTC' } as const;
+
+export interface VisitorOptions {
+  /** Another site than the one built from here. */
+  site?: Site;
+  /** How the phone differs from the usual one. */
+  phone?: BrowserContextOptions;
+}
+
+/**
+ * A test with a `visitor`, or with several made by `newVisitor`; each has a browser of its own with nothing stored. When
+ * the test is over, nothing may have gone wrong in any of them that the test did not expect.
+ */
+export const test = base.extend<{
+  newVisitor: (options?: VisitorOptions) => Promise<Visitor>;
+  visitor: Visitor;
+}>({
+  // biome-ignore lint/correctness/noEmptyPattern: Vitest reads from the pattern which fixtures this one needs.
+  newVisitor: async ({}, use) => {
+    const visitors: Visitor[] = [];
+    await use(async (options = {}) => {
+      browser ??= launchBrowser();
+      site ??= serveSite();
+      const context = await (await browser).newContext({ ...phone, ...options.phone });
+      const visitor = new Visitor(context, options.site ?? (await site));
+      visitors.push(visitor);
+      return visitor;
+    });
+    for (const { context } of visitors) await context.close();
+    expect(visitors.flatMap(({ wrong }) => wrong)).toEqual([]);
+  },
+  visitor: async ({ newVisitor }, use) => use(await newVisitor()),
+});
