@@ -45,7 +45,9 @@ export function checkPage(file: string, html: string): ContentFinding[] {
       say(block, 'a hazard can be folded away');
     for (const [, target] of step.matchAll(/href="#([^"]+)"/g))
       if (!known.has(target!)) say(block, `links to #${target}, which is not on the page`);
-    for (const [, outcome, body] of step.matchAll(/<li\b[^>]*\bdata-outcome="([^"]+)"[^>]*>([\s\S]*?)<\/li>/g))
+    for (const [, outcome, body] of step.matchAll(
+      /<li\b[^>]*\bdata-outcome="([^"]+)"[^>]*>([\s\S]*?)<\/li>/g,
+    ))
       if (!/<a\b[^>]*href="#/.test(body!)) say(block, `the outcome "${outcome}" leads nowhere`);
     if (/\bstyle="/.test(step)) say(block, 'has a style attribute, which the content policy blocks');
   }

@@ -1,22 +1,45 @@
 import { getCollection } from 'astro:content';
+import { guides, procedures } from '../../../machines/index.ts';
 import { readBlocks } from '../../guide/content-blocks.ts';
 import type { Machine } from '../../guide/vocabulary.ts';
-import { type GuideContent, type GuidePage, layPage, machinesOf } from './lookup.ts';
+import { href } from '../href.ts';
+import { type Book, layPage } from './lookup.ts';
 
-/** The collection entries of a page's machines, its own first, and the page laid out from their words. */
-export async function pageData(machine: Machine, procedures: Readonly<Record<string, Machine>>) {
-  const [guides, performed] = [await getCollection('guides'), await getCollection('procedures')];
-  const entries = machinesOf(machine, procedures).map((each) => {
-    const entry = (each.kind === 'guide' ? guides : performed).find(({ id }) => id === each.id);
-    if (!entry) throw new Error(`The ${each.kind} "${each.id}" has no words in content/en/${each.kind}s`);
-    return { machine: each, entry };
-  });
-  const contents: Record<string, GuideContent> = Object.fromEntries(
-    entries.map(({ machine: each, entry }) => [
-      each.id,
+const folderOf = (machine: Machine) => (machine.kind === 'guide' ? 'guides' : 'procedures');
+
+/** Address of a guide's or procedure's page. */
+export const urlOf = (machine: Machine): string => href(`${folderOf(machine)}/${machine.id}/`);
+
+async function makeBook() {
+  const machines = [...guides, ...procedures];
+  const collections = {
+    guides: await getCollection('guides'),
+    procedures: await getCollection('procedures'),
+  };
+  const entries = new Map(
+    machines.map((machine) => {
+      const entry = collections[folderOf(machine)].find(({ id }) => id === machine.id);
+      if (!entry)
+        throw new Error(`There are no words for "${machine.id}" in content/en/${folderOf(machine)}`);
+      return [machine.id, entry] as const;
+    }),
+  );
+  const contents = Object.fromEntries(
+    [...entries].map(([id, entry]) => [
+      id,
       { title: entry.data.title, blocks: readBlocks(entry.body ?? '').blocks },
     ]),
   );
-  const page: GuidePage = layPage(machine, procedures, contents);
-  return { page, entries: entries.map(({ entry }) => entry) };
+  return { book: { machines, contents, urlOf } satisfies Book, entries };
+}
+
+let made: ReturnType<typeof makeBook> | undefined;
+
+/** A machine's page and the entry that holds its words. */
+export async function pageData(machine: Machine) {
+  // Words change while the dev server runs; a build reads them once.
+  if (import.meta.env.DEV) made = undefined;
+  made ??= makeBook();
+  const { book, entries } = await made;
+  return { page: layPage(machine, book), entry: entries.get(machine.id)! };
 }

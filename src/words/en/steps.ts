@@ -52,9 +52,6 @@ export const steps = {
     red: 'red on',
     black: 'black on',
     clamp: 'round',
-    /** A place on the plant drawing: `P1+` reads “P1 +”, `O-L1` reads “O L1”. */
-    at: (anchor: string) =>
-      anchor === 'G' ? 'ground (G)' : anchor.replace(/\+$/, ' +').replace(/-$/, ' −').replace(/-/, ' '),
   },
   parts: {
     where: 'Where',
@@ -82,20 +79,19 @@ export const steps = {
     done: 'Done',
     cant: 'I can’t do this',
     unsure: 'Not sure',
-    stop: 'Smoke, smell, hissing, heat, water or a tingle: stop and get away',
+    stop: 'Smoke, smell, hissing, tingle, water: get away',
     undetermined: 'Too close to call',
   },
   go: {
     or: 'or',
-    from: 'coming from',
     limit: (times: number) =>
       times === 1 ? 'Once only. After that:' : `At most ${times} times. After that:`,
     begin: 'Begin at',
     perform: 'Do procedure',
     comeBack: 'Come back here when it ends.',
-    whenDone: 'When it ends here, go on at',
-    calledBy: 'This procedure is begun by',
-    endsRun: 'The run ends here.',
+    endsRun: 'It ends here.',
+    endsAlone: 'Done by itself, it ends here. When one of these sent you here:',
+    on: 'go on at',
   },
   results: {
     done: 'Done',
