@@ -22,7 +22,11 @@ const mostAutomatic = 60;
 export interface Draft {
   state: RunState;
   entries: Entry[];
+  askedOf?: AskedOf;
 }
+
+/** What the page shows of a step and of one of its outcomes, to be kept with an answer. */
+export type AskedOf = (block: string, outcome: string | undefined) => Asked | undefined;
 
 /** Adds an entry; times never run backwards in a log. */
 export function write(know: Knowledge, draft: Draft, body: Body, nowMs: number): void {
@@ -57,7 +61,6 @@ interface Told {
   readings?: LoggedReading[];
   items?: string[];
   inputs?: Record<string, number | string>;
-  asked?: Asked;
 }
 
 /** Takes an outcome at the present step; false when the guide has no way for it. */
@@ -67,14 +70,20 @@ function take(
   view: StepView,
   event: GuideEvent,
   nowMs: number,
-  told: Told,
+  told: Told = {},
 ): boolean {
   const move = know.compiled.next(draft.state.position, event);
   if (!move) return false;
   const { path, block } = view.node;
   const { outcome, does } = move.edge;
-  write(know, draft, { kind: 'answer', path, block, outcome, does: [...does], ...told }, nowMs);
+  const body: Body = { kind: 'answer', path, block, outcome, does: [...does], ...told };
+  write(know, draft, { ...body, ...shown(draft, block, outcome) }, nowMs);
   return true;
+}
+
+function shown({ askedOf }: Draft, block: string, outcome?: string): { asked?: Asked } {
+  const asked = askedOf?.(block, outcome);
+  return asked ? { asked } : {};
 }
 
 /**
@@ -83,16 +92,10 @@ function take(
  * @param nowMs the time, milliseconds since 1970
  * @param asked what the page showed, kept with the answer
  */
-export function answer(
-  know: Knowledge,
-  state: RunState,
-  input: Input,
-  nowMs: number,
-  asked?: Asked,
-): Answered {
+export function answer(know: Knowledge, state: RunState, input: Input, nowMs: number): Answered {
   const draft: Draft = { state, entries: [] };
   noticeExpiry(know, draft, nowMs);
-  const problems = apply(know, draft, input, nowMs, asked);
+  const problems = apply(know, draft, input, nowMs);
   if (problems.length > 0) return { ok: false, problems, entries: draft.entries };
   answerFromSheet(know, draft, nowMs);
   return { ok: true, entries: draft.entries };
@@ -102,7 +105,7 @@ const problem = (id: string, params?: Record<string, string | number>): InputPro
   { message: params ? { id, params } : { id } },
 ];
 
-function apply(know: Knowledge, draft: Draft, input: Input, nowMs: number, asked?: Asked): InputProblem[] {
+function apply(know: Knowledge, draft: Draft, input: Input, nowMs: number): InputProblem[] {
   const { state } = draft;
   const put = (body: Body): InputProblem[] => {
     write(know, draft, body, nowMs);
@@ -133,19 +136,13 @@ function apply(know: Knowledge, draft: Draft, input: Input, nowMs: number, asked
     }
     default:
       if (state.misfit) return problem('run.problem.guideChanged');
-      return applyToStep(know, draft, input, nowMs, asked);
+      return applyToStep(know, draft, input, nowMs);
   }
 }
 
 type StepInput = Exclude<Input, { type: 'note' | 'facts' | 'away' | 'changed' | 'undoAct' }>;
 
-function applyToStep(
-  know: Knowledge,
-  draft: Draft,
-  input: StepInput,
-  nowMs: number,
-  asked?: Asked,
-): InputProblem[] {
+function applyToStep(know: Knowledge, draft: Draft, input: StepInput, nowMs: number): InputProblem[] {
   const { state } = draft;
   if (input.type === 'correct') {
     const index = state.trail.findIndex((step) => step.seq === input.toSeq);
@@ -155,38 +152,39 @@ function applyToStep(
   }
   const view = stepView(know, state);
   const { step, path, block } = view.node;
-  const shown = asked ? { asked } : {};
   const isEnd = step.kind === 'end';
   if (input.type === 'cant' || input.type === 'unsure' || input.type === 'stop') {
     if (isEnd) return problem('run.problem.atEnd');
-    return take(know, draft, view, { type: input.type }, nowMs, shown) ? [] : problem('run.problem.noWay');
+    return take(know, draft, view, { type: input.type }, nowMs) ? [] : problem('run.problem.noWay');
   }
-  if (view.barred)
-    return problem(view.barred.why === 'state' ? 'run.problem.barred.state' : 'run.problem.barred.rule', {
-      step: block,
-    });
+  if (view.barred) return problem(`run.bar.${view.barred}`);
   if (input.type === 'confirm') {
     const item = view.items.find((each) => each.id === input.item);
     if (!item) return problem('run.problem.noSuchItem', { item: input.item });
     if (item.by === 'reading') return [{ field: item.id, message: { id: 'run.problem.itemByReading' } }];
-    write(know, draft, { kind: 'confirm', path, block, item: item.id, met: input.met, ...shown }, nowMs);
+    write(
+      know,
+      draft,
+      { kind: 'confirm', path, block, item: item.id, met: input.met, ...shown(draft, block) },
+      nowMs,
+    );
     return [];
   }
   if (input.type === 'close') {
     if (!isEnd) return problem('run.problem.notAtEnd');
-    return close(know, draft, view, nowMs, shown);
+    return close(know, draft, view, nowMs);
   }
   if (isEnd) return problem('run.problem.atEnd');
   if (view.missing.length > 0) return problem('run.problem.missingFacts', { facts: view.missing.join(', ') });
-  if (input.type === 'readings') return takeReadings(know, draft, view, input, nowMs, shown);
-  if (input.type === 'goOn') return goOn(know, draft, view, nowMs, shown);
+  if (input.type === 'readings') return takeReadings(know, draft, view, input, nowMs);
+  if (input.type === 'goOn') return goOn(know, draft, view, nowMs);
   if (!view.options.includes(input.outcome))
     return problem('run.problem.noSuchChoice', { choice: input.outcome, choices: view.options.join(', ') });
-  if (step.kind === 'wait') return goOn(know, draft, view, nowMs, shown);
+  if (step.kind === 'wait') return goOn(know, draft, view, nowMs);
   if (step.kind === 'verdict' && !verdictOf(know, state)?.supported)
     return problem('run.problem.unsupported');
   const event: GuideEvent = { type: 'outcome', outcome: input.outcome };
-  return take(know, draft, view, event, nowMs, shown) ? [] : problem('run.problem.noWay');
+  return take(know, draft, view, event, nowMs) ? [] : problem('run.problem.noWay');
 }
 
 function takeReadings(
@@ -195,7 +193,6 @@ function takeReadings(
   view: StepView,
   input: Extract<Input, { type: 'readings' }>,
   nowMs: number,
-  shown: Told,
 ): InputProblem[] {
   if (view.readings.length === 0) return problem('run.problem.noReadings');
   const extra = Object.keys(input.texts).find((id) => !view.readings.some((each) => each.id === id));
@@ -209,11 +206,11 @@ function takeReadings(
   if (problems.length > 0) return problems;
   const readings = results.flatMap((each) => (each.ok ? [each.reading] : []));
   const outcomes = Object.fromEntries(readings.map((each) => [each.id, each.outcome]));
-  const taken = take(know, draft, view, { type: 'readings', outcomes }, nowMs, { readings, ...shown });
+  const taken = take(know, draft, view, { type: 'readings', outcomes }, nowMs, { readings });
   return taken ? [] : problem('run.problem.noWay');
 }
 
-function goOn(know: Knowledge, draft: Draft, view: StepView, nowMs: number, shown: Told): InputProblem[] {
+function goOn(know: Knowledge, draft: Draft, view: StepView, nowMs: number): InputProblem[] {
   const { kind } = view.node.step;
   if (kind === 'hold') {
     const unmet = view.items.filter((item) => !item.met);
@@ -224,32 +221,37 @@ function goOn(know: Knowledge, draft: Draft, view: StepView, nowMs: number, show
       }));
     const items = view.items.map((item) => item.id);
     const event: GuideEvent = { type: 'outcome', outcome: 'done' };
-    return take(know, draft, view, event, nowMs, { items, ...shown }) ? [] : problem('run.problem.noWay');
+    return take(know, draft, view, event, nowMs, { items }) ? [] : problem('run.problem.noWay');
   }
   if (kind === 'wait') {
     const left = Math.ceil(((view.waitEndsMs ?? 0) - nowMs) / 1000);
     if (left > 0) return problem('run.problem.waitNotOver', { seconds: left });
     const event: GuideEvent = { type: 'outcome', outcome: view.options[0] ?? 'done' };
-    return take(know, draft, view, event, nowMs, shown) ? [] : problem('run.problem.noWay');
+    return take(know, draft, view, event, nowMs) ? [] : problem('run.problem.noWay');
   }
   if (kind === 'workOut' && view.work) {
     const { outcome, inputs } = view.work;
-    const told: Told = { by: 'worksheet', inputs: { ...inputs }, ...shown };
+    const told: Told = { by: 'worksheet', inputs: { ...inputs } };
     return take(know, draft, view, { type: 'outcome', outcome }, nowMs, told)
       ? []
       : problem('run.problem.noWay');
   }
-  return problem('run.problem.answerFirst');
+  return problem(kind === 'workOut' ? 'run.problem.cannotWork' : 'run.problem.answerFirst');
 }
 
-function close(know: Knowledge, draft: Draft, view: StepView, nowMs: number, shown: Told): InputProblem[] {
-  const { step, path } = view.node;
+function close(know: Knowledge, draft: Draft, view: StepView, nowMs: number): InputProblem[] {
+  const { step, path, block } = view.node;
   if (step.kind !== 'end') return problem('run.problem.notAtEnd');
   const ending = endingOf(draft.state, step, view.items);
   const unmet = view.items.filter((item) => !item.met);
   if (unmet.length > 0)
     return unmet.map(({ id }) => ({ field: id, message: { id: 'run.problem.itemUnmet' } }));
   if (ending.leaves === undefined) return problem('run.problem.plantNotLeft');
-  write(know, draft, { kind: 'closed', path, result: ending.result, leaves: ending.leaves, ...shown }, nowMs);
+  write(
+    know,
+    draft,
+    { kind: 'closed', path, result: ending.result, leaves: ending.leaves, ...shown(draft, block) },
+    nowMs,
+  );
   return [];
 }

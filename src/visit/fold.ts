@@ -1,7 +1,7 @@
 import type { GuideEvent, Position } from '../guide/compile.ts';
 import type { FlatNode } from '../guide/flatten.ts';
 import { type Effect, isAct } from '../safety/effects.ts';
-import { applyEffect, type BeginState, type Energy, initialEnergy } from '../safety/energy.ts';
+import { applyEffect, type BeginState, type Energy, forgetFresh, initialEnergy } from '../safety/energy.ts';
 import type { Variant } from '../safety/plant.ts';
 import { variantOfSheet } from '../safety/variant-of-sheet.ts';
 import type { SiteSheet } from '../site/sheet.ts';
@@ -13,9 +13,11 @@ import { type TrailStep, trailStepOf } from './trail.ts';
 /** Something that changed the plant or what is known of it, at one place of the log. */
 interface Deed {
   seq: number;
-  /** `null`: every proof was voided. */
-  does: readonly Effect[] | null;
+  /** Effects of an answer; or what going back forgets: findings that do not keep, or every proof. */
+  does: readonly Effect[] | Forgets;
 }
+
+type Forgets = 'fresh' | 'fresh-and-verified' | 'proofs' | 'proofs-and-verified';
 
 /** Where the log has led: everything a run shows is made from this. */
 export interface RunState {
@@ -98,22 +100,31 @@ export function foldEntry(know: Knowledge, before: RunState, entry: Entry): RunS
       return { ...state, sheet: entry.sheet, variant, energy: energyOf(begins(state), variant, state.deeds) };
     }
     case 'expiry':
-      return withDeed(state, { seq: entry.seq, does: null }, entry.at);
+      return withDeed(state, { seq: entry.seq, does: 'proofs' }, entry.at);
     case 'closed':
       return { ...state, closed: entry };
     case 'changed':
       return state.misfit && entry.path === state.position.path
         ? withDeed(
             { ...state, misfit: undefined, arrivedAt: entry.at, ticked: new Set() },
-            { seq: entry.seq, does: null },
+            { seq: entry.seq, does: 'proofs' },
             entry.at,
           )
         : state;
-    case 'correct':
-      return returned(state, entry.toSeq, entry);
+    case 'correct': {
+      const index = state.trail.findIndex((step) => step.seq === entry.toSeq);
+      if (index < 0 || state.misfit) return state;
+      const forgets = forgottenFrom(state, index);
+      const back = withDeed(state, { seq: entry.seq, does: forgets }, entry.at);
+      return returned(back, entry.toSeq, entry.at);
+    }
     case 'undoAct': {
-      const deeds = state.deeds.filter((deed) => deed.seq !== entry.toSeq);
-      return returned(rebuilt(state, [...deeds, { seq: entry.seq, does: null }]), entry.toSeq, entry);
+      const deeds = [
+        ...state.deeds.filter((deed) => deed.seq !== entry.toSeq),
+        { seq: entry.seq, does: 'proofs' as const },
+      ];
+      const energy = energyOf(begins(state), state.variant, deeds);
+      return returned({ ...state, deeds, energy, proofs: {} }, entry.toSeq, entry.at);
     }
     case 'answer':
       return answered(know, state, entry);
@@ -144,62 +155,48 @@ function answered(know: Knowledge, state: RunState, entry: EntryOf<'answer'>): R
 }
 
 function withDeed(state: RunState, deed: Deed, at: string): RunState {
-  if (deed.does?.length === 0) return state;
+  if (deed.does.length === 0) return state;
   const energy = energyAfter(state.energy, state.variant, deed);
-  const proofs = deed.does ? proofsAfter(state.proofs, deed.does, Date.parse(at), energy) : {};
+  const does = typeof deed.does === 'string' ? [] : deed.does;
+  const proofs = proofsAfter(state.proofs, does, Date.parse(at), energy);
   return { ...state, energy, proofs, deeds: [...state.deeds, deed] };
 }
 
-const energyAfter = (energy: Energy, variant: Variant, deed: Deed): Energy =>
-  deed.does ? deed.does.reduce(applyEffect, energy) : withoutProofs(energy, variant);
+function energyAfter(energy: Energy, variant: Variant, { does }: Deed): Energy {
+  if (typeof does !== 'string') return does.reduce(applyEffect, energy);
+  const left = does.startsWith('proofs') ? withoutProofs(energy, variant) : forgetFresh(energy);
+  return does.endsWith('verified') && left.verify === 'passed' ? { ...left, verify: 'owed' } : left;
+}
 
 function energyOf(from: BeginState, variant: Variant, deeds: readonly Deed[]): Energy {
   return deeds.reduce((energy, deed) => energyAfter(energy, variant, deed), initialEnergy(variant, from));
 }
 
-/** The state with another list of deeds, every proof void. */
-function rebuilt(state: RunState, deeds: readonly Deed[]): RunState {
-  return { ...state, deeds, energy: energyOf(begins(state), state.variant, deeds), proofs: {} };
+/**
+ * What going back before an answer forgets: findings that do not keep; every proof where an answer that one rests on is
+ * cut off; and that the system was shown to work, where that is cut off.
+ */
+function forgottenFrom(state: RunState, index: number): Forgets {
+  const cut = state.trail.slice(index).flatMap((step) => step.does);
+  const proof = cut.some((effect) => 'measuredDead' in effect || 'testerProved' in effect);
+  const verified = cut.some((effect) => 'verified' in effect);
+  return `${proof ? 'proofs' : 'fresh'}${verified ? '-and-verified' : ''}`;
 }
 
-/** Findings that let work go on. They fall with the answer they came from; what the hands did and bad news do not. */
-const goodNews = [
-  'zeroShown',
-  'testerProved',
-  'measuredDead',
-  'polarityProved',
-  'bothSidesRead',
-  'precharged',
-  'packsAlike',
-  'inStep',
-  'neutral',
-  'cellsFitToCharge',
-  'tripExplained',
-  'readyToRestore',
-  'verified',
-  'dangerCleared',
-];
-const isGoodNews = (effect: Effect) => goodNews.some((key) => key in effect);
+/** The energy state that going back before an answer of the trail would leave. */
+export const energyOnReturn = (state: RunState, index: number): Energy =>
+  energyAfter(state.energy, state.variant, { seq: 0, does: forgottenFrom(state, index) });
 
-/**
- * Back before an answer: the trail is cut there. Deeds and the counts of loops stay. Where the answers cut off had shown
- * something that work was let go on by, that is withdrawn and every proof is void.
- */
-function returned(state: RunState, toSeq: number, entry: { seq: number; at: string }): RunState {
+/** Back before an answer: the trail is cut there. What was done and the counts of loops stay. */
+function returned(state: RunState, toSeq: number, at: string): RunState {
   const index = state.trail.findIndex((step) => step.seq === toSeq);
   const step = state.trail[index];
   if (!step || state.misfit) return state;
-  const cut = new Set(state.trail.slice(index).map((each) => each.seq));
-  const withdraws = state.deeds.some((deed) => cut.has(deed.seq) && deed.does?.some(isGoodNews));
-  const deeds = state.deeds.map((deed) =>
-    cut.has(deed.seq) && deed.does ? { ...deed, does: deed.does.filter((each) => !isGoodNews(each)) } : deed,
-  );
-  const stood = withdraws ? rebuilt(state, [...deeds, { seq: entry.seq, does: null }]) : state;
   return {
-    ...stood,
+    ...state,
     position: { ...state.position, path: step.path },
     trail: state.trail.slice(0, index),
-    arrivedAt: entry.at,
+    arrivedAt: at,
     ticked: new Set(),
   };
 }

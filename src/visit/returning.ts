@@ -1,7 +1,8 @@
+import { type Bar, barredBy } from '../safety/barred.ts';
 import { type Effect, isAct } from '../safety/effects.ts';
-import type { RunState } from './fold.ts';
+import { energyOnReturn, type RunState } from './fold.ts';
 import type { Knowledge } from './knowledge.ts';
-import { nodeAt, stateHolds } from './step.ts';
+import { nodeAt } from './step.ts';
 import type { TrailStep } from './trail.ts';
 
 /** Whether a terminal of the trail may be gone back to. */
@@ -9,8 +10,15 @@ export type Way =
   | { open: true /** Deeds done since, which stay done. */; since: readonly Effect[] }
   /** Nothing was asked there: decided by the sheet or a worksheet, or a deed, which is undone or reversed instead. */
   | { open: false; why: 'notAsked' }
-  /** The plant is no longer as that step needs it. */
-  | { open: false; why: 'state'; needs: string; since: readonly Effect[]; reversedBy: readonly Effect[] }
+  /** The plant is no longer as that step needs it, or a finding it leans on does not keep. */
+  | {
+      open: false;
+      why: 'barred';
+      bar: Bar;
+      needs: string;
+      since: readonly Effect[];
+      reversedBy: readonly Effect[];
+    }
   | { open: false; why: 'closed' };
 
 /** Deeds that put a deed right; most have one. */
@@ -49,12 +57,13 @@ export function wayBack(know: Knowledge, state: RunState, index: number): Way {
   const node = nodeAt(know, step.path);
   if (step.by || !questionKinds.includes(node.step.kind)) return { open: false, why: 'notAsked' };
   const since = actsFrom(state.trail, index);
-  if (stateHolds(state, node)) return { open: true, since };
+  const bar = barredBy(node, energyOnReturn(state, index), state.variant);
+  if (!bar) return { open: true, since };
   const reversedBy = since
     .toReversed()
     .map(reversalOf)
     .filter((act) => act !== undefined);
-  return { open: false, why: 'state', needs: node.step.state ?? 'any', since, reversedBy };
+  return { open: false, why: 'barred', bar, needs: node.step.state ?? 'any', since, reversedBy };
 }
 
 /**

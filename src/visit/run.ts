@@ -1,7 +1,7 @@
 import type { BeginState } from '../safety/energy.ts';
 import { missingFacts } from '../site/fact-paths.ts';
 import type { SiteSheet } from '../site/sheet.ts';
-import { answerFromSheet, type Draft } from './answer.ts';
+import { type AskedOf, answerFromSheet, type Draft } from './answer.ts';
 import type { Entry, EntryOf } from './entries.ts';
 import { beginState, foldEntry, type RunState } from './fold.ts';
 import type { Knowledge } from './knowledge.ts';
@@ -43,6 +43,7 @@ export function beginVisit(
   know: Knowledge,
   start: Start,
   nowMs: number,
+  askedOf?: AskedOf,
 ): { state: RunState; entries: Entry[] } {
   const { machine } = know.compiled.flat;
   const begin: EntryOf<'begin'> = {
@@ -59,7 +60,7 @@ export function beginVisit(
     ...(start.subject === undefined ? {} : { subject: start.subject }),
     ...(start.guideTitle === undefined ? {} : { guideTitle: start.guideTitle }),
   };
-  const draft: Draft = { state: beginState(know, begin), entries: [begin] };
+  const draft: Draft = { state: beginState(know, begin), entries: [begin], ...(askedOf ? { askedOf } : {}) };
   answerFromSheet(know, draft, nowMs);
   return { state: draft.state, entries: draft.entries };
 }

@@ -2,11 +2,10 @@ import type { ExpectContext } from '../expected/context.ts';
 import type { Scale } from '../expected/scale.ts';
 import type { FlatNode } from '../guide/flatten.ts';
 import { bandFor } from '../guide/reading.ts';
-import type { HoldItem, PlantState, Reading } from '../guide/vocabulary.ts';
+import type { HoldItem, Reading } from '../guide/vocabulary.ts';
 import type { MessageRef } from '../quantity/message.ts';
-import { plantStateHolds } from '../safety/states.ts';
+import { type Bar, barredBy } from '../safety/barred.ts';
 import { missingFacts } from '../site/fact-paths.ts';
-import { ruleBroken, ruleBrokenOnArrival } from './deed-allowed.ts';
 import type { RunState } from './fold.ts';
 import type { Knowledge } from './knowledge.ts';
 import { contextOf, lastAt, placeOf } from './trail.ts';
@@ -50,29 +49,11 @@ export interface StepView {
   /** When the wait is over. */
   waitEndsMs?: number;
   waitSeconds?: number;
-  /** The plant is not as the step needs it, or its deed would break a safety rule: only the ways out are open. */
+  /** The plant is not as the step needs it, or a finding it leans on is missing: only the ways out are open. */
   barred?: Bar;
 }
 
-export type Bar = { why: 'state'; needs: PlantState } | { why: 'rule'; rule: string };
-
 const wayOuts = ['cant', 'unsure', 'stop'];
-
-/** True when the plant is as the step at this place needs it. */
-export function stateHolds(state: RunState, node: FlatNode): boolean {
-  return plantStateHolds(node.step.state ?? 'any', state.energy, state.variant, node.step.at);
-}
-
-function barOf(know: Knowledge, state: RunState, node: FlatNode): { barred?: Bar } {
-  if (!stateHolds(state, node)) return { barred: { why: 'state', needs: node.step.state ?? 'any' } };
-  const arrival = ruleBrokenOnArrival(know, state, node);
-  if (arrival !== undefined) return { barred: { why: 'rule', rule: arrival } };
-  for (const edge of node.edges) {
-    const rule = ruleBroken(know, state, node, edge);
-    if (rule !== undefined) return { barred: { why: 'rule', rule } };
-  }
-  return {};
-}
 
 /** The node at a place. A place that is not there is a fault of this program, not of a log. */
 export function nodeAt(know: Knowledge, path: string): FlatNode {
@@ -91,13 +72,14 @@ export function stepView(know: Knowledge, state: RunState): StepView {
   const { step } = node;
   const context = runContext(state);
   const own = [...new Set(node.edges.map((edge) => edge.outcome))].filter((each) => !wayOuts.includes(each));
+  const bar = barredBy(node, state.energy, state.variant);
   const view: StepView = {
     node,
     options: [],
     readings: [],
     items: [],
     missing: [],
-    ...barOf(know, state, node),
+    ...(bar ? { barred: bar } : {}),
   };
   const wanted = [...(know.compiled.flat.machine.facts ?? []), ...(step.facts ?? [])];
   const missing = missingFor(state, wanted);

@@ -47,7 +47,12 @@ export class VisitLog {
     this.#channel?.addEventListener(
       'message',
       ({ data }: MessageEvent<{ visit?: string; length?: number }>) => {
-        if (data.visit === this.visit && (data.length ?? 0) > this.#entries.length) onOtherTab();
+        if (
+          data.visit !== undefined &&
+          data.visit === this.visit &&
+          (data.length ?? 0) > this.#entries.length
+        )
+          onOtherTab();
       },
     );
   }
@@ -78,8 +83,10 @@ export class VisitLog {
     return written;
   }
 
-  close(): void {
-    this.#channel?.close();
+  /** Takes over the log as another tab has written it. */
+  replace(entries: readonly Entry[]): void {
+    this.#entries = entries;
+    this.#waiting = [];
   }
 }
 

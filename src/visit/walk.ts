@@ -133,7 +133,7 @@ export function walk(know: Knowledge, sheet: SiteSheet, file: WalkAnswers): Walk
     const inputs = view.barred ? [] : inputsFor(view, given);
     if (inputs.length === 0) {
       if (view.node.step.kind !== 'end') result.needs = needsOf(view);
-      if (view.barred) result.problems.push({ block, message: barMessage(view) });
+      if (view.barred) result.problems.push({ block, message: { id: `run.bar.${view.barred}` } });
       break;
     }
     nowMs += answerMs + (view.waitSeconds ?? 0) * 1000;
@@ -151,11 +151,6 @@ export function walk(know: Knowledge, sheet: SiteSheet, file: WalkAnswers): Walk
   }
   return finish(know, state, result);
 }
-
-const barMessage = ({ barred }: StepView): MessageRef =>
-  barred?.why === 'state'
-    ? { id: 'run.problem.barred.state', params: { needs: barred.needs } }
-    : { id: 'run.problem.barred.rule', params: { rule: barred?.why === 'rule' ? barred.rule : '' } };
 
 /** Blocks of the file that the guide has not: a slip of the pen that would otherwise pass for a missing answer. */
 function unknownBlocks(know: Knowledge, file: WalkAnswers): string[] {

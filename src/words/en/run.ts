@@ -13,11 +13,21 @@ const runMessages: Readonly<Record<string, (params: Params) => string>> = {
   'run.problem.atEnd': () => 'The run has come to its end. Meet the items and close the visit.',
   'run.problem.notAtEnd': () => 'The run has not come to an end, so it cannot be closed here.',
   'run.problem.noWay': () => 'The guide has no way on for this answer. Choose “Not sure”.',
-  'run.problem.barred.state': () =>
-    'The plant is not as this step needs it. Only the ways out are open: “I can’t do this”, “Not sure”, or back.',
-  'run.problem.barred.rule': () =>
-    'As the plant stands, this would break a safety rule. Only the ways out are open: “I can’t do this”, “Not sure”, or back.',
-  'run.problem.back.state': () =>
+  'run.bar.state': () => 'The plant is not as this step needs it.',
+  'run.bar.current-not-shown': () =>
+    'It has not just been shown that no current flows here. Show 0 A on the zeroed clamp again first.',
+  'run.bar.tester-not-proved': () =>
+    'The tester has not just been shown on a known live source, or the wait for stored charge is not done.',
+  'run.bar.already-proved': () =>
+    'This place is proved dead already. Volts here now mean: stop and get away.',
+  'run.bar.trip-not-explained': () =>
+    'This device tripped, and why is neither known nor ruled out. It must not be closed again yet.',
+  'run.bar.packs-not-alike': () => 'The packs are not shown to be alike in volts and in charge.',
+  'run.bar.resistor-still-on': () => 'The pre-charge resistor is still on. Take it off first.',
+  'run.bar.sides-not-read': () => 'Both sides of the open switch have not just been read.',
+  'run.bar.not-precharged': () => 'The bus is not pre-charged, or the resistor is off again.',
+  'run.bar.not-proved-dead': () => 'This place is not proved dead now.',
+  'run.problem.back.barred': () =>
     'The plant is no longer as that step needs it, so you cannot go back to it.',
   'run.problem.back.notAsked': () =>
     'Nothing was asked there. A thing that was done is undone by its own step, or with “I did not do that”.',
@@ -31,6 +41,8 @@ const runMessages: Readonly<Record<string, (params: Params) => string>> = {
       ? `“${choice}” cannot be chosen here.`
       : `“${choice}” cannot be chosen here. Choose one of: ${choices}.`,
   'run.problem.answerFirst': () => 'Answer this step first.',
+  'run.problem.cannotWork': () =>
+    'This cannot be worked out from the readings on record: one is missing or over range. Choose “Not sure”, or go back and read again.',
   'run.problem.unsupported': () =>
     'The readings on record do not bear this verdict out. Go back and take them again.',
   'run.problem.noReadings': () => 'This step asks for no number.',
