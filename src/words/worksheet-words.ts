@@ -1,7 +1,8 @@
 /**
  * The words of one worksheet, in any language. Keys are the ids of its definition in `src/worksheets`.
  * A gap in a sentence reads `{name:kind}` or `{name:kind:unit}`: the number of that name, shown as that kind of
- * quantity in the reader's units; `{name:plain}` is a bare number.
+ * quantity in the reader's units; `{name:plain}` is a bare number, `{name:plain:1}` one
+ * with that many decimals.
  */
 export interface WorksheetWords {
   readonly inputs: Readonly<Record<string, InputWords>>;

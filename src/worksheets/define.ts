@@ -67,7 +67,8 @@ export type Output =
   | {
       readonly kind: QuantityKind;
       readonly unit?: string;
-      readonly digits?: number;
+      /** A count that may lie between two whole ones is shown with this many decimals. */
+      readonly decimals?: number;
       readonly headline?: true;
     }
   | { readonly verdicts: readonly string[]; readonly headline?: true };

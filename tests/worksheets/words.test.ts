@@ -65,7 +65,10 @@ describe('words of the worksheets', () => {
         for (const template of templatesOf(id)) {
           for (const { name, kind, unit } of gapsOf(template)) {
             expect(name).toMatch(/^[a-zA-Z0-9]+$/);
-            if (kind === 'plain') continue;
+            if (kind === 'plain') {
+              if (unit !== undefined) expect(unit).toMatch(/^\d$/);
+              continue;
+            }
             expect(quantityKinds, `${template}`).toContain(kind);
             if (unit !== undefined) {
               expect(

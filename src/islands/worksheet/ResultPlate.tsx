@@ -119,5 +119,5 @@ function shown(
   units: UnitSystem,
 ): string {
   if ('verdicts' in output) return words.outputs[name]?.verdicts?.[String(value)] ?? String(value);
-  return show(value as number, output.kind, units, { unit: output.unit, digits: output.digits });
+  return show(value as number, output.kind, units, { unit: output.unit, decimals: output.decimals });
 }

@@ -10,7 +10,8 @@ export function fill(
   return template.replace(/\{(\w+):(\w+)(?::([^}]+))?\}/g, (_, name: string, kind: string, unit?: string) => {
     const value = params[name];
     if (typeof value !== 'number') throw new Error(`no number "${name}" for "${template}"`);
-    return kind === 'plain' ? plain(value) : show(value, kind as QuantityKind, units, { unit });
+    if (kind === 'plain') return unit === undefined ? plain(value) : withDecimals(value, Number(unit));
+    return show(value, kind as QuantityKind, units, { unit });
   });
 }
 
@@ -19,14 +20,15 @@ export function show(
   value: number,
   kind: QuantityKind,
   units: UnitSystem,
-  options: { unit?: string; digits?: number } = {},
+  options: { unit?: string; decimals?: number } = {},
 ): string {
-  if (kind === 'count' && options.digits !== undefined) return plain(value, options.digits);
-  return formatQuantity(value, kind, { system: units, ...options });
+  if (options.decimals !== undefined) return withDecimals(value, options.decimals);
+  return formatQuantity(value, kind, { system: units, unit: options.unit });
 }
 
-const plain = (value: number, digits = 3): string =>
-  Number(value.toPrecision(digits)).toString().replace('-', '−');
+const plain = (value: number): string => Number(value.toPrecision(3)).toString().replace('-', '−');
+
+const withDecimals = (value: number, decimals: number): string => value.toFixed(decimals).replace('-', '−');
 
 /** The last part of a message's id: `overMaximum` of `worksheet.string-window.overMaximum`. */
 export const lastPart = (id: string): string => id.slice(id.lastIndexOf('.') + 1);

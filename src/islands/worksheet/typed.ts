@@ -3,6 +3,7 @@ import type { QuantityKind, UnitSystem } from '../../quantity/kinds.ts';
 import type { MessageRef } from '../../quantity/message.ts';
 import { type ParsedReading, parseReading } from '../../quantity/parse.ts';
 import { usualUnitOf } from '../../quantity/units.ts';
+import { awgOfArea } from '../../quantity/wire.ts';
 import { checkInputs, isChoice, isNumber, isTimed } from '../../worksheets/check-inputs.ts';
 import type { AnyWorksheet, Field, NumberField, TimedReading } from '../../worksheets/define.ts';
 
@@ -49,9 +50,11 @@ export function emptyForm(worksheet: AnyWorksheet, units: UnitSystem): Typed {
 /** A value from its inside unit to what a person would have typed. */
 export function textOf(field: Field, value: number | string, units: UnitSystem): string {
   if (!isNumber(field) || typeof value !== 'number') return String(value);
-  // A size says its own system: 4/0 AWG on a metric site stays what the label says.
-  if (field.kind === 'wireSize')
-    return formatQuantity(value, 'wireSize', { system: units }).replace('\u00a0', ' ');
+  if (field.kind === 'wireSize') {
+    // A gauge stays a gauge on a metric site too: no metric size lies within a hundredth of one.
+    const system = awgOfArea(value) === undefined ? 'metric' : 'us';
+    return formatQuantity(value, 'wireSize', { system }).replace('\u00a0', ' ');
+  }
   return showQuantity(value, field.kind, { system: units, unit: unitOf(field, units), digits: 6 }).number;
 }
 

@@ -27,13 +27,13 @@ const inputs = {
 
 const outputs = {
   verdict: { verdicts: ['noReadings', 'charged', 'rising', 'load', 'short'], headline: true },
-  fiveTauS: { kind: 'time', headline: true },
-  tauS: { kind: 'time' },
-  t95S: { kind: 'time' },
+  fiveTauS: { kind: 'time', unit: 's', headline: true },
+  tauS: { kind: 'time', unit: 's' },
+  t95S: { kind: 'time', unit: 's' },
   peakAmps: { kind: 'current', headline: true },
   peakWatts: { kind: 'power' },
   joules: { kind: 'energy', unit: 'J', headline: true },
-  residualVolts: { kind: 'voltage' },
+  residualVolts: { kind: 'voltage', unit: 'V' },
   closingAmps: { kind: 'current' },
   closingAtPassAmps: { kind: 'current' },
   bareAmps: { kind: 'current' },
@@ -42,9 +42,9 @@ const outputs = {
   leastOhms: { kind: 'resistance' },
   mostOhms: { kind: 'resistance' },
   tries: { kind: 'count' },
-  coolPerTryS: { kind: 'time' },
-  shortS: { kind: 'time' },
-  seenTauS: { kind: 'time' },
+  coolPerTryS: { kind: 'time', unit: 's' },
+  shortS: { kind: 'time', unit: 's' },
+  seenTauS: { kind: 'time', unit: 's' },
   seenVolts: { kind: 'voltage' },
   seenCapacitanceF: { kind: 'capacitance' },
   loadOhms: { kind: 'resistance' },
@@ -89,7 +89,7 @@ export const preCharge = defineWorksheet({
       closingAtPassAmps: closingAmps((1 - chargedShare) * sourceVolts, pathOhms),
       bareAmps: closingAmps(sourceVolts - startVolts, pathOhms),
       greatestWatts: greatestWatts(sourceVolts, resistorOhms),
-      settlesVolts: voltsUnderPower(sourceVolts, resistorOhms, standbyWatts),
+      settlesVolts: standbyWatts > 0 ? voltsUnderPower(sourceVolts, resistorOhms, standbyWatts) : undefined,
       leastOhms: choice.ok ? choice.out.leastOhms : undefined,
       mostOhms: choice.ok ? choice.out.mostOhms : undefined,
       tries: heat?.ok ? heat.out.tries : undefined,
@@ -108,14 +108,14 @@ export const preCharge = defineWorksheet({
       say('residual', given, out),
       say('closing', given, out),
       say('greatest', given, out),
-      ...(given.standbyWatts > 0 && out.settlesVolts !== undefined ? [say('settles', given, out)] : []),
+      ...(out.settlesVolts === undefined ? [] : [say('settles', given, out)]),
       ...(out.loadOhms === undefined ? [] : [say('loadOhms', given, out), say('loadWatts', given, out)]),
     ];
   },
   remarks(given, out) {
     const ids = [
       ...(out.verdict === 'noReadings' ? [] : [out.verdict]),
-      ...(out.settlesVolts === undefined ? ['neverSettles'] : []),
+      ...(given.standbyWatts > 0 && out.settlesVolts === undefined ? ['neverSettles'] : []),
       ...(out.settlesVolts !== undefined && out.settlesVolts < chargedShare * given.sourceVolts
         ? ['stopsShort']
         : []),

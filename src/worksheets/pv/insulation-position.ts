@@ -26,12 +26,12 @@ const inputs = {
 const outputs = {
   verdict: { verdicts: ['sound', 'leak', 'cannotTell'], headline: true },
   place: { verdicts: ['none', 'positiveLead', 'negativeLead', 'between'], headline: true },
-  isoOhms: { kind: 'resistance', headline: true },
-  isoLowOhms: { kind: 'resistance' },
-  isoHighOhms: { kind: 'resistance' },
-  modulesFromPositive: { kind: 'count', digits: 2 },
-  modulesLow: { kind: 'count', digits: 2 },
-  modulesHigh: { kind: 'count', digits: 2 },
+  isoLowOhms: { kind: 'resistance', headline: true },
+  isoHighOhms: { kind: 'resistance', headline: true },
+  isoOhms: { kind: 'resistance' },
+  modulesFromPositive: { kind: 'count', decimals: 1 },
+  modulesLow: { kind: 'count', decimals: 1 },
+  modulesHigh: { kind: 'count', decimals: 1 },
   leastOhms: { kind: 'resistance' },
   testVolts: { kind: 'voltage' },
   alikeBelowOhms: { kind: 'resistance' },
@@ -107,7 +107,11 @@ export const insulationPosition = defineWorksheet({
     ];
     return ids.map((id) => say(`worksheet.insulation-position.${id}`, given, out));
   },
-  sources: [{ id: 'kuphaldt-dc', clause: 'chapters 6 and 8' }, { id: 'iec-62446-1-2016', clause: '6.7' }, { id: 'common-practice' }],
+  sources: [
+    { id: 'kuphaldt-dc', clause: 'chapters 6 and 8' },
+    { id: 'iec-62446-1-2016', clause: '6.7' },
+    { id: 'common-practice' },
+  ],
 });
 
 function placeOf(modulesFromPositive: number, modules: In['modules']): Exclude<Out['place'], 'none'> {

@@ -123,7 +123,7 @@ export const dcPath: WorksheetWords = {
     heat: {
       what: 'Heat of the excess',
       formula: 'I² × too much',
-      numbers: '{amps:current}² × {excessOhms:resistance}',
+      numbers: '({amps:current})² × {excessOhms:resistance}',
       result: '{excessWatts:power}',
     },
   },

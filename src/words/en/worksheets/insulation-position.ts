@@ -67,9 +67,9 @@ export const insulationPosition: WorksheetWords = {
         between: 'Between modules',
       },
     },
-    isoOhms: { label: 'Insulation resistance' },
-    isoLowOhms: { label: 'At least' },
-    isoHighOhms: { label: 'At most' },
+    isoOhms: { label: 'If every reading were exact' },
+    isoLowOhms: { label: 'Insulation resistance, at least' },
+    isoHighOhms: { label: 'Insulation resistance, at most' },
     modulesFromPositive: { label: 'Modules from the positive end to the fault' },
     modulesLow: { label: 'No fewer than' },
     modulesHigh: { label: 'No more than' },
@@ -107,7 +107,7 @@ export const insulationPosition: WorksheetWords = {
       what: 'Where the fault sits, counted from the positive end',
       formula: 'N × |a| ÷ (|a| + |c|)',
       numbers: '{modules:count} × {a:voltage} ÷ {sumVolts:voltage}',
-      result: '{modulesFromPositive:plain} modules ({modulesLow:plain} to {modulesHigh:plain})',
+      result: '{modulesFromPositive:plain:1} modules ({modulesLow:plain:1} to {modulesHigh:plain:1})',
     },
     least: {
       what: 'Least resistance for this string',
@@ -129,7 +129,7 @@ export const insulationPosition: WorksheetWords = {
     negativeLead:
       'The negative pole sits near ground: look along the negative lead, its plugs and its conduit first.',
     between:
-      'Count {modulesFromPositive:plain} modules from the positive end. Look at the plugs and leads there, from {modulesLow:plain} to {modulesHigh:plain}.',
+      'Count {modulesFromPositive:plain:1} modules from the positive end. Look at the plugs and leads there, from {modulesLow:plain:1} to {modulesHigh:plain:1}.',
     twoFaults:
       'One fault only. With two, the place is a mean of the two and means nothing: split the string in half and measure each half.',
     notANumber: 'One of the readings is not a number.',

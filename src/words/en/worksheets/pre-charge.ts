@@ -91,13 +91,13 @@ export const preCharge: WorksheetWords = {
       what: 'Time constant',
       formula: 'τ = R × C',
       numbers: '{resistorOhms:resistance} × {capacitanceF:capacitance}',
-      result: '{tauS:time}',
+      result: '{tauS:time:s}',
     },
     fiveTau: {
       what: 'Ready: less than 1 % missing',
       formula: '5 × τ',
-      numbers: '5 × {tauS:time}',
-      result: '{fiveTauS:time}',
+      numbers: '5 × {tauS:time:s}',
+      result: '{fiveTauS:time:s}',
     },
     peakAmps: {
       what: 'First amps',
@@ -121,25 +121,25 @@ export const preCharge: WorksheetWords = {
       what: 'Volts still missing after five time constants',
       formula: '(V − V0) × 0.0067',
       numbers: '({sourceVolts:voltage} − {startVolts:voltage}) × 0.0067',
-      result: '{residualVolts:voltage}',
+      result: '{residualVolts:voltage:V}',
     },
     closing: {
       what: 'Surge when the switch closes over them',
       formula: 'missing volts ÷ path resistance',
-      numbers: '{residualVolts:voltage} ÷ {pathOhms:resistance}',
+      numbers: '{residualVolts:voltage:V} ÷ {pathOhms:resistance}',
       result: '{closingAmps:current}',
     },
     greatest: {
       what: 'Most power the resistor can pass on, at half the volts',
       formula: 'V² ÷ (4 × R)',
-      numbers: '{sourceVolts:voltage}² ÷ (4 × {resistorOhms:resistance})',
+      numbers: '({sourceVolts:voltage})² ÷ (4 × {resistorOhms:resistance})',
       result: '{greatestWatts:power}',
     },
     settles: {
       what: 'Where the bus settles with that power drawn',
       formula: '(V + √(V² − 4 × R × P)) ÷ 2',
       numbers:
-        '({sourceVolts:voltage} + √({sourceVolts:voltage}² − 4 × {resistorOhms:resistance} × {standbyWatts:power})) ÷ 2',
+        '({sourceVolts:voltage} + √(({sourceVolts:voltage})² − 4 × {resistorOhms:resistance} × {standbyWatts:power})) ÷ 2',
       result: '{settlesVolts:voltage}',
     },
     loadOhms: {

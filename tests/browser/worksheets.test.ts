@@ -1,0 +1,140 @@
+import AxeBuilder from 'axe-core';
+import type { Page } from 'playwright-core';
+import { describe, expect } from 'vitest';
+import { sallowCreek } from '../../src/site/demo.ts';
+import { worksheets } from '../../src/worksheets/index.ts';
+import { test, type Visitor } from './support/visitor.ts';
+
+/** Opens a worksheet and waits until its script has taken over. */
+async function open(visitor: Visitor, address: string): Promise<Page> {
+  const page = await visitor.open(`worksheets/${address}`);
+  await page.locator('[data-worksheet][data-ready]').waitFor();
+  return page;
+}
+
+/** Keeps the demo site in this browser and makes it the site in use. */
+async function useDemoSite(page: Page): Promise<void> {
+  await page.evaluate(async (sheet) => {
+    const db = await new Promise<IDBDatabase>((resolve, reject) => {
+      const request = indexedDB.open('faultwright');
+      request.onsuccess = () => resolve(request.result);
+      request.onerror = () => reject(request.error);
+    });
+    const write = db.transaction(['sites', 'settings'], 'readwrite');
+    write.objectStore('sites').put(sheet);
+    write.objectStore('settings').put(sheet.id, 'current-site');
+    await new Promise((resolve) => write.addEventListener('complete', resolve));
+    db.close();
+  }, sallowCreek);
+}
+
+/** Numbers that give each worksheet a result without a site. */
+const examples: Record<string, string> = {
+  'string-window':
+    'vocVolts=41&vmpVolts=34&vocPerC=-0.28&vmpPerC=-0.35&modules=8&recordLowC=-30&hotCellC=65&hotMargin=3&startVolts=150&trackLowVolts=120&trackHighVolts=425&maxVolts=500',
+  'insulation-position': 'vocVolts=320&positiveVolts=118&negativeVolts=-198&modules=8&vocRatedVolts=328',
+  'pre-charge': 'sourceVolts=51.2&resistorOhms=33&capacitanceF=20&readings=1~29.9;2~32.7;5~33',
+  'idle-draw': 'busVolts=52.5&amps=2&bankJoules=18.4',
+  'dc-path': 'batteryVolts=52.4&inverterVolts=51.4&amps=120&lengthM=1.8&areaMm2=4/0 AWG',
+};
+
+describe('the shelf of worksheets', () => {
+  test('lists every worksheet', async ({ visitor }) => {
+    const page = await visitor.open('worksheets/');
+    for (const { id } of worksheets) {
+      expect(await page.locator(`main a[href$="/worksheets/${id}/"]`).count(), id).toBe(1);
+    }
+  });
+
+  for (const worksheet of worksheets) {
+    test(`${worksheet.id}: result from a link, working, plot, no fault that axe finds, no sideways scroll at 320 px`, async ({
+      visitor,
+    }) => {
+      const page = await open(visitor, `${worksheet.id}/?units=metric&${examples[worksheet.id]}`);
+      await page.setViewportSize({ width: 320, height: 640 });
+      await page.locator('.headline dd').first().waitFor();
+      expect(await page.locator('.working-lines li').count()).toBeGreaterThan(2);
+      expect(await page.locator('figure.plot svg[role=img]').count()).toBe(worksheet.plot ? 1 : 0);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
+      await page.addScriptTag({ content: AxeBuilder.source }).catch(() => page.evaluate(AxeBuilder.source));
+      const faults = await page.evaluate(async () => {
+        const axe = (
+          window as unknown as {
+            axe: { run(): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+          }
+        ).axe;
+        return (await axe.run()).violations.map(
+          ({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' ')}`,
+        );
+      });
+      expect(faults).toEqual([]);
+    });
+  }
+
+  test('fills from the site in use, follows what is typed, and keeps it over a reload', async ({
+    visitor,
+  }) => {
+    const page = await open(visitor, 'string-window/');
+    expect(await page.locator('.headline').count()).toBe(0);
+    await useDemoSite(page);
+    await page.reload();
+    await page.locator('.headline dd').first().waitFor();
+    expect(await page.locator('.worksheet-from').textContent()).toContain(sallowCreek.name);
+    expect(await page.locator('.headline dd').first().textContent()).toBe('Fits the window');
+
+    await page.fill('#w-modules', '3');
+    await page.getByText('Does not start when hot').waitFor();
+    await page.waitForURL(/modules=3/);
+    await page.reload();
+    await page.getByText('Does not start when hot').waitFor();
+  });
+
+  test('says what is wrong with each number, gives no result, and loses nothing', async ({ visitor }) => {
+    const page = await open(visitor, `idle-draw/?units=metric&${examples['idle-draw']}`);
+    await page.fill('#w-amps', 'banana');
+    await page.fill('#w-chargePath', '120');
+    expect(await page.locator('#w-amps-error').textContent()).toContain('banana');
+    expect(await page.locator('#w-chargePath-error').textContent()).toContain('30');
+    expect(await page.locator('.headline').count()).toBe(0);
+    expect(await page.inputValue('#w-busVolts')).toBe('52.5');
+    await page.fill('#w-amps', '2');
+    await page.fill('#w-chargePath', '100');
+    await page.getByText('630 W').first().waitFor();
+  });
+
+  test('names a bus held back, with its size, from typed readings', async ({ visitor }) => {
+    const page = await open(
+      visitor,
+      'pre-charge/?units=metric&sourceVolts=51.2&resistorOhms=33&capacitanceF=20',
+    );
+    for (const [at, [time, volts]] of [
+      ['1', '29.9'],
+      ['2', '32.7'],
+      ['5', '33'],
+    ].entries()) {
+      await page.getByRole('button', { name: 'Add a reading' }).click();
+      const boxes = page.locator('.timed-row').nth(at).locator('input');
+      await boxes.nth(0).fill(time!);
+      await boxes.nth(1).fill(volts!);
+    }
+    await page.locator('[data-remark="worksheet.pre-charge.load"]').waitFor();
+    expect(await page.locator('.headline dd').first().textContent()).toBe('Held back by a load');
+  });
+
+  test('works by keyboard alone: type, turn the sign, read the result', async ({ visitor }) => {
+    const page = await open(visitor, `insulation-position/?units=metric&${examples['insulation-position']}`);
+    await page.focus('#w-negativeVolts');
+    await page.keyboard.press('Shift+Tab');
+    await page.keyboard.press('Enter');
+    expect(await page.inputValue('#w-negativeVolts')).toBe('198');
+    await page.getByText('One must be positive and the other negative').waitFor();
+  });
+
+  test('is a whole page without a script', async ({ newVisitor }) => {
+    const visitor = await newVisitor({ phone: { javaScriptEnabled: false } });
+    const page = await visitor.open('worksheets/pre-charge/');
+    expect(await page.locator('noscript').count()).toBe(1);
+    await page.locator('.worksheet-book summary').click();
+    expect(await page.getByText('τ = R × C').first().isVisible()).toBe(true);
+  });
+});
