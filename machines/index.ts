@@ -1,4 +1,6 @@
 import type { Machine } from '../src/guide/vocabulary.ts';
+import acOutputCheck from './procedures/ac-output-check.ts';
+import firstPowerUp from './procedures/first-power-up.ts';
 import isolate from './procedures/isolate.ts';
 import joinUnitDc from './procedures/join-unit-dc.ts';
 import neutralProof from './procedures/neutral-proof.ts';
@@ -7,6 +9,7 @@ import preCharge from './procedures/pre-charge.ts';
 import proveDead from './procedures/prove-dead.ts';
 import restore from './procedures/restore.ts';
 import restoreAc from './procedures/restore-ac.ts';
+import stringCheck from './procedures/string-check.ts';
 
 /** Every guide, in the order in which they are offered. */
 export const guides: readonly Machine[] = [];
@@ -18,6 +21,9 @@ export const procedures: readonly Machine[] = [
   openString,
   restore,
   preCharge,
+  firstPowerUp,
+  stringCheck,
+  acOutputCheck,
   joinUnitDc,
   restoreAc,
   neutralProof,

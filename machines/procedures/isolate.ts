@@ -144,7 +144,7 @@ export default {
     'others-off': {
       kind: 'operate',
       minutes: 1,
-      outcomes: { done: { to: 'others-amps', does: [{ inverter: 'off' }] } },
+      outcomes: { done: 'others-amps' },
     },
     'others-amps': {
       kind: 'measure',

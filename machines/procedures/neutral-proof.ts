@@ -49,7 +49,7 @@ export default {
           when: { v12: ['ok', 'undetermined'], v1: ['ok', 'undetermined'], v2: ['ok', 'undetermined'] },
           to: 'unsound',
         },
-        { id: 'out', when: {}, to: 'unsound', does: [{ dangerFound: true }] },
+        { id: 'out', when: {}, to: 'unsound' },
       ],
     },
     'unloaded-one': {
@@ -61,8 +61,8 @@ export default {
       readings: { v1: { point: 'D-V1', scale: 'leg-volts', mode: 'acVolts' } },
       outcomes: {
         ok: { to: 'test-load-one', does: [{ neutral: 'legsInBand' }] },
-        low: { to: 'unsound', does: [{ dangerFound: true }] },
-        high: { to: 'unsound', does: [{ dangerFound: true }] },
+        low: 'unsound',
+        high: 'unsound',
         undetermined: 'unsound',
       },
     },
@@ -100,7 +100,7 @@ export default {
           when: { v12: ['ok', 'undetermined'], v1: ['ok', 'undetermined'], v2: ['ok', 'undetermined'] },
           to: 'unsound',
         },
-        { id: 'see-saw', when: {}, to: 'unsound', does: [{ dangerFound: true }] },
+        { id: 'see-saw', when: {}, to: 'unsound' },
       ],
     },
     'test-load-one': {
@@ -122,8 +122,8 @@ export default {
       readings: { v1: { point: 'D-V1', scale: 'leg-volts', mode: 'acVolts' } },
       outcomes: {
         ok: { to: 'egc', does: [{ neutral: 'proved' }] },
-        low: { to: 'unsound', does: [{ dangerFound: true }] },
-        high: { to: 'unsound', does: [{ dangerFound: true }] },
+        low: 'unsound',
+        high: 'unsound',
         undetermined: 'unsound',
       },
     },
@@ -139,7 +139,7 @@ export default {
       readings: { amps: { point: 'E', scale: 'egc-amps', mode: 'acClamp' } },
       outcomes: {
         ok: 'test-load-off',
-        high: { to: 'unsound', does: [{ dangerFound: true }] },
+        high: 'unsound',
         undetermined: 'unsound',
       },
     },
@@ -148,7 +148,7 @@ export default {
       kind: 'operate',
       hazards: ['neutral-open'],
       minutes: 1,
-      outcomes: { done: { to: 'left-guarded', does: [{ inverter: 'off' }] } },
+      outcomes: { done: { to: 'left-guarded', does: [{ inverter: 'off' }, { dangerFound: true }] } },
     },
     sound: { kind: 'end', result: 'done', leaves: ['untouched'] },
     'left-guarded': {

@@ -21,7 +21,7 @@ export default {
   steps: {
     resistor: {
       kind: 'workOut',
-      state: 'mainOpen',
+      state: 'lockedOut',
       ask: 'pre-charge-resistor',
       facts: ['precharge.resistorOhm', 'precharge.ratedW'],
       minutes: 1,
@@ -29,7 +29,7 @@ export default {
     },
     ready: {
       kind: 'hold',
-      state: 'mainOpen',
+      state: 'lockedOut',
       hazards: ['battery-short', 'bus-inrush'],
       ppe: batteryHandlePpe,
       tools: ['precharge-resistor', 'insulated-leads', 'meter-cat3-600', 'watch'],
@@ -48,7 +48,7 @@ export default {
     },
     packs: {
       kind: 'look',
-      state: 'mainOpen',
+      state: 'lockedOut',
       minutes: 1,
       outcomes: {
         'all-on': { to: 's1', does: [{ packsAlike: true }] },
@@ -58,7 +58,7 @@ export default {
     },
     'trip-cause': {
       kind: 'choose',
-      state: 'mainOpen',
+      state: 'lockedOut',
       hazards: ['close-on-fault'],
       minutes: 5,
       outcomes: {
@@ -68,13 +68,13 @@ export default {
     },
     'pack-count': {
       kind: 'sheet',
-      state: 'mainOpen',
+      state: 'lockedOut',
       ask: 'several-packs',
       outcomes: { several: 'pack-volts', one: 'pack-ready' },
     },
     'pack-volts': {
       kind: 'measure',
-      state: 'mainOpen',
+      state: 'lockedOut',
       at: ['packPost'],
       ...dcLive,
       hazards: ['battery-short', 'parallel-packs', 'live-metering'],
@@ -95,14 +95,14 @@ export default {
     },
     'pack-charge': {
       kind: 'choose',
-      state: 'mainOpen',
+      state: 'lockedOut',
       hazards: ['parallel-packs'],
       minutes: 2,
       outcomes: { alike: { to: 'pack-ready', does: [{ packsAlike: true }] }, 'not-known': 'left-isolated' },
     },
     'pack-ready': {
       kind: 'hold',
-      state: 'mainOpen',
+      state: 'lockedOut',
       hazards: ['battery-arc', 'close-on-fault'],
       minutes: 1,
       items: [{ id: 'main-open' }, { id: 'label-wake' }, { id: 'stand-aside' }],
@@ -110,7 +110,7 @@ export default {
     },
     'pack-close': {
       kind: 'operate',
-      state: 'mainOpen',
+      state: 'lockedOut',
       hazards: ['battery-arc', 'close-on-fault'],
       ppe: batteryHandlePpe,
       minutes: 1,
@@ -118,14 +118,14 @@ export default {
     },
     s1: {
       kind: 'measure',
-      state: 'mainOpen',
+      state: 'lockedOut',
       at: ['battBus'],
       ...dcLive,
       minutes: 2,
       readings: { s1: { point: 'S1', scale: 'battery-volts', mode: 'dcVolts', signed: true } },
       outcomes: {
         ok: { to: 'sides', does: [{ polarityProved: 'main' }] },
-        reversed: { to: 'left-isolated', does: [{ dangerFound: true }] },
+        reversed: 'left-isolated',
         absent: { to: 'pack-count', limit: { counter: 'wake', max: 1, otherwise: 'left-isolated' } },
         low: 'left-isolated',
         high: 'left-isolated',
@@ -134,7 +134,7 @@ export default {
     },
     sides: {
       kind: 'measure',
-      state: 'mainOpen',
+      state: 'lockedOut',
       at: ['battBus', 'invDC'],
       ...dcLive,
       minutes: 2,
@@ -143,7 +143,7 @@ export default {
         s2: { point: 'S2', scale: 's2-before', mode: 'dcVolts', signed: true },
       },
       rows: [
-        { id: 'reversed', when: { s2: 'reversed' }, to: 'left-isolated', does: [{ dangerFound: true }] },
+        { id: 'reversed', when: { s2: 'reversed' }, to: 'left-isolated' },
         { id: 'held-up', when: { s2: ['alike', 'above'] }, to: 's2-watch' },
         {
           id: 'uncharged',
@@ -156,7 +156,7 @@ export default {
     },
     's2-watch': {
       kind: 'measure',
-      state: 'mainOpen',
+      state: 'lockedOut',
       at: ['invDC'],
       ...dcLive,
       hazards: ['battery-short', 'stored-charge', 'live-metering'],
@@ -171,7 +171,7 @@ export default {
     },
     unlock: {
       kind: 'operate',
-      state: 'mainOpen',
+      state: 'lockedOut',
       hazards: ['battery-arc', 're-energise'],
       minutes: 1,
       outcomes: { done: { to: 'clip-on', does: [{ unlock: 'main' }] } },
@@ -295,7 +295,7 @@ export default {
       readings: { s2: { point: 'S2', scale: 'battery-volts', mode: 'dcVolts', signed: true } },
       outcomes: {
         ok: 'closed',
-        reversed: { to: 'trip-amps', does: [{ dangerFound: true }] },
+        reversed: 'trip-amps',
         absent: { to: 'trip-amps', does: [{ tripped: 'packs' }] },
         low: { to: 'trip-amps', does: [{ tripped: 'packs' }] },
         high: 'trip-amps',
@@ -326,7 +326,7 @@ export default {
       minutes: 1,
       cant: 'left-guarded',
       unsure: 'left-guarded',
-      outcomes: { done: { to: 'relock', does: [{ open: 'main' }] } },
+      outcomes: { done: { to: 'left-guarded', does: [{ open: 'main' }] } },
     },
     'resistor-off-reversed': {
       kind: 'operate',
@@ -336,7 +336,7 @@ export default {
       minutes: 1,
       cant: 'left-guarded',
       unsure: 'left-guarded',
-      outcomes: { done: { to: 'relock', does: [{ resistor: 'off' }, { dangerFound: true }] } },
+      outcomes: { done: { to: 'relock', does: [{ resistor: 'off' }] } },
     },
     'resistor-off-stalled': {
       kind: 'operate',
@@ -360,7 +360,7 @@ export default {
         complete: { to: 'cool', limit: { counter: 'retry', max: 2, otherwise: 'relock' } },
         slow: { to: 'cool', limit: { counter: 'retry', max: 2, otherwise: 'relock' } },
         load: 'find-load',
-        short: { to: 'relock', does: [{ dangerFound: true }] },
+        short: 'relock',
         rising: { to: 'cool', limit: { counter: 'retry', max: 2, otherwise: 'relock' } },
         unclear: { to: 'cool', limit: { counter: 'retry', max: 2, otherwise: 'relock' } },
       },
@@ -384,7 +384,19 @@ export default {
       minutes: 3,
       cant: 'relock',
       unsure: 'relock',
-      outcomes: { done: 'sides' },
+      outcomes: { done: 'lock-again' },
+    },
+    'lock-again': {
+      kind: 'operate',
+      state: 'mainOpen',
+      tools: ['locks-tags'],
+      minutes: 1,
+      cant: 'left-guarded',
+      unsure: 'left-guarded',
+      outcomes: {
+        locked: { to: 'sides', does: [{ lock: 'main' }] },
+        tagged: { to: 'sides', does: [{ tagPlus: 'main' }] },
+      },
     },
     'resistor-off-leave': {
       kind: 'operate',

@@ -320,7 +320,7 @@ export default {
       kind: 'look',
       state: 'lockedOut',
       minutes: 5,
-      outcomes: { isolated: 'tester-before', 'not-found': 'left-isolated' },
+      outcomes: { isolated: 'label-wait', 'not-found': 'left-isolated' },
     },
     'tester-after': {
       kind: 'measure',

@@ -135,7 +135,7 @@ export default {
     },
     p1: {
       kind: 'measure',
-      state: 'batteryOnly',
+      state: 'pvOpen',
       at: ['pvString'],
       ...pvLive,
       minutes: 3,

@@ -13,12 +13,21 @@ export type Bar =
   /** It tripped, and why is neither known nor ruled out. */
   | 'trip-not-explained'
   | 'packs-not-alike'
+  /** Signed volts on the source side are missing since the conductors were moved. */
+  | 'polarity-not-proved'
+  /** A PV device that is not made to make under load, and a tracker that may run. */
+  | 'unit-running'
+  /** The battery is not to be opened with the inverter or the loads on. */
+  | 'under-load'
+  /** The main switch is not to be left locked with the pre-charge resistor across it. */
+  | 'resistor-still-on'
   | 'sides-not-read'
   | 'not-precharged'
   | 'not-proved-dead';
 
 /** A finding that an act leans on and that does not keep: missing or grown old. */
-function perished(effect: Effect, e: Energy): Bar | undefined {
+function perished(effect: Effect, e: Energy, variant: Variant): Bar | undefined {
+  if ('open' in effect && effect.open === 'main' && (e.inverterOn || e.loadsOn)) return 'under-load';
   if ('open' in effect && (effect.open === 'main' || effect.open === 'pv' || effect.open === 'pvOther'))
     return hasDevice(e.zero, effect.open) ? undefined : 'current-not-shown';
   if ('measuredDead' in effect) {
@@ -26,9 +35,19 @@ function perished(effect: Effect, e: Energy): Bar | undefined {
     return e.tester && !hasZone(e.charged, effect.measuredDead) ? undefined : 'tester-not-proved';
   }
   if ('measuredLive' in effect && provedDead(e, effect.measuredLive)) return 'already-proved';
+  if (('lock' in effect && effect.lock === 'main') || ('tagPlus' in effect && effect.tagPlus === 'main'))
+    return e.resistorOn ? 'resistor-still-on' : undefined;
   if ('close' in effect && hasDevice(e.tripped & ~e.explained, effect.close)) return 'trip-not-explained';
   if ('close' in effect && (effect.close === 'main' || effect.close === 'packs') && !e.packsAlike)
     return 'packs-not-alike';
+  if (
+    'close' in effect &&
+    (effect.close === 'main' || effect.close === 'pv') &&
+    !hasDevice(e.polarity, effect.close)
+  )
+    return 'polarity-not-proved';
+  if ('close' in effect && effect.close === 'pv' && e.inverterOn && !variant.pvLoadBreak)
+    return 'unit-running';
   if ('close' in effect && effect.close === 'main') {
     if (e.bothSides === 'unread') return 'sides-not-read';
     return e.bothSides === 'alike' || (e.precharged && e.resistorOn) ? undefined : 'not-precharged';
@@ -53,7 +72,7 @@ export function barredBy(
   if (!plantStateHolds(node.step.state ?? 'any', energy, variant, node.step.at ?? [])) return 'state';
   for (const edge of node.edges) {
     const first = edge.does[0];
-    const bar = first && perished(first, energy);
+    const bar = first && perished(first, energy, variant);
     if (bar) return bar;
   }
   return undefined;
