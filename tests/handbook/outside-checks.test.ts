@@ -8,7 +8,7 @@ const done = new Set<string>();
 for (const worksheet of worksheets) {
   describe(worksheet.id, () => {
     for (const check of outsideChecks.filter((each) => each.worksheet === worksheet.id)) {
-      it(`${check.id}: ${check.what} (${check.source})`, () => {
+      it(`${check.id}: ${check.what} (${check.source}; ${check.origin})`, () => {
         const worked = check.worked();
         done.add(check.id);
         expect(worked, 'no value was worked out').toBeTypeOf('number');
@@ -36,7 +36,7 @@ describe('the table of outside checks', () => {
   });
 
   it.each(worksheets.map((worksheet) => worksheet.id))('holds %s to a published source', (id) => {
-    const published = outsideChecks.filter((check) => check.worksheet === id && !check.commonPractice);
+    const published = outsideChecks.filter((check) => check.worksheet === id && check.origin === 'published');
     expect(new Set(published.map((check) => check.source)).size).toBeGreaterThan(0);
   });
 

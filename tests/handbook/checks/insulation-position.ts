@@ -33,6 +33,7 @@ export const insulationChecks: OutsideCheck[] = [
     id: 'quarter-of-voc',
     worksheet,
     source: ratio,
+    origin: 'published',
     what: 'modules from the positive end',
     published: 1,
     worked: () =>
@@ -51,6 +52,7 @@ export const insulationChecks: OutsideCheck[] = [
       id: `divider-${ohms}`,
       worksheet,
       source: divider,
+      origin: 'worked apart',
       what: `share of Voc that a leak of ${ohms} Ω leaves on the meter, turned back into ohms`,
       published: Math.round((10e6 / share - 10e6) / ohms),
       worked: () => {
@@ -72,6 +74,7 @@ export const insulationChecks: OutsideCheck[] = [
       id: `62446-test-${vocRated}`,
       worksheet,
       source: table,
+      origin: 'from memory',
       what: `test volts for ${vocRated} V rated (× 1.25)`,
       published: testVolts,
       worked: () => minimumInsulationFor(vocRated).testVolts,
@@ -81,6 +84,7 @@ export const insulationChecks: OutsideCheck[] = [
       id: `62446-least-${vocRated}`,
       worksheet,
       source: table,
+      origin: 'from memory',
       what: `least resistance for ${vocRated} V rated (× 1.25)`,
       published: leastOhms,
       worked: () => minimumInsulationFor(vocRated).leastOhms,

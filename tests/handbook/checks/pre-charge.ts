@@ -29,7 +29,16 @@ const check = (
   published: number,
   worked: OutsideCheck['worked'],
   tolerance: OutsideCheck['tolerance'],
-): OutsideCheck => ({ id, worksheet, source, what, published, worked, tolerance });
+): OutsideCheck => ({
+  id,
+  worksheet,
+  source,
+  origin: /^(US Army|Published)/.test(source) ? 'published' : 'worked apart',
+  what,
+  published,
+  worked,
+  tolerance,
+});
 
 const dischargeS = (ohms: number, toVolts: number): number | undefined =>
   timeToVolts({ sourceVolts: 0, resistorOhms: ohms, capacitanceF: 0.02, startVolts: 58.4 }, toVolts);
@@ -52,6 +61,22 @@ export const preChargeChecks: OutsideCheck[] = [
       () => voltsAt({ sourceVolts: 1, resistorOhms: 1, capacitanceF: 1 }, taus),
       'tenthOfPercent',
     ),
+  ),
+  check(
+    'tutorial-tau',
+    'Published RC tutorial: 50 Ω and 160 µF',
+    'time constant',
+    0.008,
+    () => timeConstantS({ ...bank, resistorOhms: 50, capacitanceF: 160e-6 }),
+    'fullPrecision',
+  ),
+  check(
+    'tutorial-tau-large',
+    'Published RC tutorial: 330 kΩ and 0.05 µF',
+    'time constant',
+    0.0165,
+    () => timeConstantS({ ...bank, resistorOhms: 330e3, capacitanceF: 0.05e-6 }),
+    'fullPrecision',
   ),
   check(
     'design',
