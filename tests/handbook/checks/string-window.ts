@@ -119,6 +119,7 @@ export const stringWindowChecks: OutsideCheck[] = [
     worksheet,
     source:
       'NEC 2020 690.7(A)(1) with a coefficient in V/°C, worked: 41.1 V, −0.14 V/°C, 14 modules at −15 °C',
+    origin: 'worked apart',
     what: 'string whose coefficient is printed in volts',
     published: 653.8,
     worked: () => 14 * vocAt(41.1, coefficientFromVolts(-0.14, 41.1), -15),
