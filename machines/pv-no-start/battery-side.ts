@@ -5,8 +5,8 @@ export const batterySide = {
   'ready-battery': {
     kind: 'hold',
     state: 'asFound',
-    items: [{ id: 'named-person' }, { id: 'meter-rated' }, { id: 'jacks-checked' }, { id: 'gear-on' }],
-    outcomes: { done: { to: 'battery-at-inverter', does: [{ namedPerson: true }] } },
+    items: [{ id: 'meter-rated' }, { id: 'jacks-checked' }, { id: 'gear-on' }],
+    outcomes: { done: 'battery-at-inverter' },
   },
   'battery-at-inverter': {
     kind: 'measure',
@@ -39,28 +39,14 @@ export const batterySide = {
     hazards: ['live-metering'],
     causes: ['battery-not-live'],
     because: [{ step: 'battery-at-inverter', outcomes: ['dead', 'low', 'high', 'undetermined'] }],
-    outcomes: { 'put-right': 'isolate-battery', refer: 'referred' },
-  },
-  'isolate-battery': {
-    kind: 'perform',
-    procedure: 'isolate',
-    endings: {
-      'isolated-dead': 'battery-found',
-      'left-isolated': 'left-open',
-      'left-guarded': 'left-guarded',
-    },
+    outcomes: { 'put-right': 'make-safe', refer: 'referred' },
   },
   'battery-found': {
     kind: 'look',
     state: 'lockedOut',
     minutes: 10,
-    outcomes: { awake: 'restore-battery', 'not-recoverable': 'left-open', 'still-off': 'left-open' },
+    outcomes: { awake: 'bring-back', 'not-recoverable': 'left-open', 'still-off': 'left-open' },
     cant: 'left-open',
     unsure: 'left-open',
-  },
-  'restore-battery': {
-    kind: 'perform',
-    procedure: 'restore',
-    endings: { restored: 'retest-start', 'left-isolated': 'left-open', 'left-guarded': 'left-guarded' },
   },
 } as const satisfies Steps;

@@ -6,7 +6,18 @@ export const firstLook = {
     kind: 'look',
     state: 'asFound',
     minutes: 1,
-    outcomes: { quiet: 'symptom', 'someone-elses-lock': 'someone-elses-lock', 'smell-or-noise': 'get-away' },
+    outcomes: {
+      quiet: 'someone-knows',
+      'someone-elses-lock': 'someone-elses-lock',
+      'smell-or-noise': 'get-away',
+    },
+  },
+  'someone-knows': {
+    kind: 'hold',
+    state: 'asFound',
+    minutes: 1,
+    items: [{ id: 'named-person' }],
+    outcomes: { done: { to: 'symptom', does: [{ namedPerson: true }] } },
   },
   symptom: {
     kind: 'choose',
@@ -58,11 +69,18 @@ export const firstLook = {
     minutes: 0,
     outcomes: {
       'over-maximum': 'v-too-long',
-      'too-short': 'ready-string',
+      'too-short': 'short-history',
       'near-maximum': 'screen',
       fits: 'screen',
       'no-answer': 'screen',
     },
+    cant: 'screen',
+    unsure: 'screen',
+  },
+  'short-history': {
+    kind: 'choose',
+    state: 'asFound',
+    outcomes: { 'heat-or-never': 'ready-string', 'used-to-start': 'screen' },
     cant: 'screen',
     unsure: 'screen',
   },
@@ -71,7 +89,7 @@ export const firstLook = {
     hazards: ['input-overvolts'],
     causes: ['string-too-long'],
     because: [{ step: 'window', outcomes: ['over-maximum'] }],
-    outcomes: { 'open-it': 'ready-to-open' },
+    outcomes: { 'open-it': 'open-for-repair' },
   },
   screen: {
     kind: 'display',
@@ -93,7 +111,7 @@ export const firstLook = {
     hazards: ['input-overvolts'],
     causes: ['string-too-long'],
     because: [{ step: 'screen', outcomes: ['over'] }],
-    outcomes: { 'open-it': 'ready-to-open' },
+    outcomes: { 'open-it': 'open-for-repair' },
   },
   events: {
     kind: 'choose',

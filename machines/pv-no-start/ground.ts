@@ -2,11 +2,6 @@ import { clampPv, livePv, type Steps } from './steps.ts';
 
 /** Isolator open and locked: polarity, each pole to ground, strings in parallel. */
 export const groundChecks = {
-  'ready-to-check': {
-    kind: 'choose',
-    state: 'asFound',
-    outcomes: { 'go-on': 'open-for-check', 'stop-here': 'leave-as-found' },
-  },
   'open-for-check': {
     kind: 'perform',
     procedure: 'open-string',
@@ -38,7 +33,7 @@ export const groundChecks = {
     hazards: ['pv-live-in-light'],
     causes: ['string-reversed'],
     because: [{ step: 'p1-open', outcomes: ['reversed'] }],
-    outcomes: { mend: 'isolate-repair', leave: 'left-open' },
+    outcomes: { mend: 'make-safe', leave: 'left-open' },
     cant: 'left-open',
     unsure: 'left-open',
   },
@@ -60,20 +55,16 @@ export const groundChecks = {
     readings: {
       voc: { point: 'P1', scale: 'pv-string-volts', mode: 'dcVolts', signed: true },
       plus: {
-        point: 'PG',
+        point: 'PG-plus',
         scale: 'pv-plus-to-ground',
         mode: 'dcVolts',
         signed: true,
-        red: 'P1+',
-        black: 'PG',
       },
       minus: {
-        point: 'PG',
+        point: 'PG-minus',
         scale: 'pv-minus-to-ground',
         mode: 'dcVolts',
         signed: true,
-        red: 'P1-',
-        black: 'PG',
       },
     },
     rows: [
@@ -100,7 +91,7 @@ export const groundChecks = {
     ask: 'pv-insulation',
     outcomes: {
       sound: 'wet-history',
-      'leak-between': { to: 'v-insulation', does: [{ dangerFound: true }] },
+      'leak-between': 'v-insulation',
       'leak-at-positive': 'bond-look',
       'leak-at-negative': 'bond-look',
       'cannot-tell': 'tester-ready',
@@ -117,7 +108,7 @@ export const groundChecks = {
     outcomes: {
       bond: 'v-pole-grounded',
       shared: 'v-pole-grounded',
-      neither: { to: 'v-insulation-at-end', does: [{ dangerFound: true }] },
+      neither: 'v-insulation-at-end',
     },
     cant: 'v-grounded-or-leak',
     unsure: 'v-grounded-or-leak',
@@ -129,7 +120,7 @@ export const groundChecks = {
       { step: 'insulation', outcomes: ['leak-at-positive', 'leak-at-negative'] },
       { step: 'bond-look', outcomes: ['bond', 'shared'] },
     ],
-    outcomes: { mend: 'isolate-repair', leave: 'left-open' },
+    outcomes: { mend: 'make-safe', leave: 'left-open' },
     cant: 'left-open',
     unsure: 'left-open',
   },
@@ -147,7 +138,7 @@ export const groundChecks = {
     hazards: ['frame-live'],
     causes: ['insulation-fault'],
     because: [{ step: 'insulation', outcomes: ['leak-between'] }],
-    outcomes: { mend: 'isolate-repair', leave: 'left-open' },
+    outcomes: { mend: 'make-safe', leave: 'left-open' },
     cant: 'left-open',
     unsure: 'left-open',
   },
@@ -159,7 +150,7 @@ export const groundChecks = {
       { step: 'insulation', outcomes: ['leak-at-positive', 'leak-at-negative'] },
       { step: 'bond-look', outcomes: ['neither'] },
     ],
-    outcomes: { mend: 'isolate-repair', leave: 'left-open' },
+    outcomes: { mend: 'make-safe', leave: 'left-open' },
     cant: 'left-open',
     unsure: 'left-open',
   },
@@ -182,10 +173,10 @@ export const groundChecks = {
     tools: ['array-insulation-tester', 'meter-cat3-1000'],
     minutes: 10,
     readings: {
-      ohms: { point: 'PG', scale: 'pv-insulation-ohms', mode: 'insulation', red: 'P1-', black: 'PG' },
+      ohms: { point: 'PG-minus', scale: 'pv-insulation-ohms', mode: 'insulation' },
     },
     outcomes: {
-      leak: { to: 'v-insulation-tested', does: [{ insulationTest: 'pvString' }, { dangerFound: true }] },
+      leak: { to: 'v-insulation-tested', does: [{ insulationTest: 'pvString' }] },
       sound: { to: 'wet-history', does: [{ insulationTest: 'pvString' }] },
       undetermined: { to: 'refer-open', does: [{ insulationTest: 'pvString' }] },
     },
@@ -197,7 +188,7 @@ export const groundChecks = {
     hazards: ['frame-live'],
     causes: ['insulation-fault'],
     because: [{ step: 'array-test', outcomes: ['leak'] }],
-    outcomes: { mend: 'isolate-repair', leave: 'left-open' },
+    outcomes: { mend: 'make-safe', leave: 'left-open' },
     cant: 'left-open',
     unsure: 'left-open',
   },
@@ -232,7 +223,7 @@ export const groundChecks = {
     ...clampPv,
     hazards: ['pv-arc', 'pv-shock', 'meter-rating'],
     minutes: 3,
-    readings: { amps: { point: 'P1', scale: 'pv-string-clamp', mode: 'dcClamp', signed: true } },
+    readings: { amps: { point: 'P1-I', scale: 'pv-string-clamp', mode: 'dcClamp', signed: true } },
     outcomes: {
       backward: 'v-unequal',
       zero: 'swap-fits',

@@ -9,7 +9,7 @@ export const noVolts = {
     ...clampPv,
     hazards: ['pv-reversed-arc', 'pv-shock', 'meter-rating'],
     minutes: 2,
-    readings: { amps: { point: 'P2', scale: 'pv-string-clamp', mode: 'dcClamp', signed: true } },
+    readings: { amps: { point: 'P2-I', scale: 'pv-string-clamp', mode: 'dcClamp', signed: true } },
     outcomes: {
       backward: 'flowing',
       zero: 'fuse-fitted',
@@ -32,7 +32,7 @@ export const noVolts = {
     ...livePv,
     minutes: 3,
     readings: {
-      volts: { point: 'fuse', scale: 'pv-across-pole', mode: 'dcVolts', red: 'fuse-in', black: 'fuse-out' },
+      volts: { point: 'fuse', scale: 'pv-across-pole', mode: 'dcVolts' },
     },
     outcomes: {
       closed: 'array-clamp',
@@ -51,7 +51,7 @@ export const noVolts = {
       { step: 'clamp-again', outcomes: ['zero'] },
       { step: 'across-fuse', outcomes: ['open'] },
     ],
-    outcomes: { mend: 'ready-to-open', refer: 'referred' },
+    outcomes: { mend: 'open-for-repair', refer: 'referred' },
   },
   'array-clamp': {
     kind: 'measure',
@@ -62,10 +62,10 @@ export const noVolts = {
     minutes: 10,
     readings: { amps: { point: 'array', scale: 'pv-string-clamp', mode: 'dcClamp', signed: true } },
     outcomes: {
-      backward: { to: 'v-shorted-run', does: [{ dangerFound: true }] },
+      backward: 'v-shorted-run',
       zero: 'v-open-circuit',
-      some: { to: 'v-shorted-run', does: [{ dangerFound: true }] },
-      'isc-like': { to: 'v-shorted-run', does: [{ dangerFound: true }] },
+      some: 'v-shorted-run',
+      'isc-like': 'v-shorted-run',
       undetermined: 'v-open-or-shorted',
     },
     cant: 'v-open-or-shorted',
@@ -78,7 +78,7 @@ export const noVolts = {
       { step: 'clamp-again', outcomes: ['zero'] },
       { step: 'array-clamp', outcomes: ['zero'] },
     ],
-    outcomes: { mend: 'ready-to-open', refer: 'referred' },
+    outcomes: { mend: 'open-for-repair', refer: 'referred' },
   },
   'v-shorted-run': {
     kind: 'verdict',
@@ -110,7 +110,7 @@ export const noVolts = {
     minutes: 3,
     readings: {
       volts: { point: 'P2', scale: 'pv-loaded-volts', mode: 'dcVolts', signed: true },
-      amps: { point: 'P2', scale: 'pv-string-clamp', mode: 'dcClamp', signed: true },
+      amps: { point: 'P2-I', scale: 'pv-string-clamp', mode: 'dcClamp', signed: true },
     },
     rows: [
       {
@@ -123,7 +123,6 @@ export const noVolts = {
         id: 'amps-no-volts',
         when: { volts: ['reversed', 'slightly-negative', 'near-zero'] },
         to: 'v-reversed-or-shorted',
-        does: [{ dangerFound: true }],
       },
       { id: 'running', when: { volts: 'tracking', amps: ['some', 'isc-like'] }, to: 'v-running' },
       { id: 'other', when: {}, to: 'start-watch' },
@@ -153,7 +152,7 @@ export const noVolts = {
     ...clampPv,
     hazards: ['pv-reversed-arc', 'pv-shock', 'meter-rating'],
     minutes: 3,
-    readings: { amps: { point: 'P2', scale: 'pv-string-clamp', mode: 'dcClamp', signed: true } },
+    readings: { amps: { point: 'P2-I', scale: 'pv-string-clamp', mode: 'dcClamp', signed: true } },
     outcomes: {
       backward: 'left-guarded',
       zero: 'open-in-dark',
@@ -205,7 +204,7 @@ export const noVolts = {
       { step: 'flowing', outcomes: ['amps-no-volts'] },
       { step: 'p1-after-dark', outcomes: ['reversed'] },
     ],
-    outcomes: { mend: 'isolate-repair', leave: 'left-open' },
+    outcomes: { mend: 'make-safe', leave: 'left-open' },
     cant: 'left-open',
     unsure: 'left-open',
   },
@@ -217,7 +216,7 @@ export const noVolts = {
       { step: 'flowing', outcomes: ['amps-no-volts'] },
       { step: 'p1-after-dark', outcomes: ['low', 'ok', 'high', 'over'] },
     ],
-    outcomes: { mend: 'isolate-landing', leave: 'left-open' },
+    outcomes: { mend: 'make-safe', leave: 'left-open' },
     cant: 'left-open',
     unsure: 'left-open',
   },

@@ -2,12 +2,6 @@ import { clampPv, livePv, type Steps } from './steps.ts';
 
 /** Making the string safe to work on, the work, and the re-test that would have failed before. */
 export const repair = {
-  'ready-to-open': {
-    kind: 'choose',
-    outcomes: { 'go-on': 'open-for-repair' },
-    cant: 'left-guarded',
-    unsure: 'left-guarded',
-  },
   'open-for-repair': {
     kind: 'perform',
     procedure: 'open-string',
@@ -16,14 +10,26 @@ export const repair = {
   'repair-or-leave': {
     kind: 'choose',
     state: 'pvOpen',
-    outcomes: { mend: 'isolate-repair', leave: 'left-open' },
+    outcomes: { mend: 'make-safe', leave: 'left-open' },
     cant: 'left-open',
     unsure: 'left-open',
   },
-  'isolate-repair': {
+  'make-safe': {
     kind: 'perform',
     procedure: 'isolate',
-    endings: { 'isolated-dead': 'plug-clamp', 'left-isolated': 'left-open', 'left-guarded': 'left-guarded' },
+    endings: { 'isolated-dead': 'which-work', 'left-isolated': 'left-open', 'left-guarded': 'left-guarded' },
+  },
+  'which-work': {
+    kind: 'choose',
+    state: 'lockedOut',
+    outcomes: {
+      string: 'plug-clamp',
+      landing: 'landing-ready',
+      swap: 'swap-ready',
+      battery: 'battery-found',
+    },
+    cant: 'left-open',
+    unsure: 'left-open',
   },
   'plug-clamp': {
     kind: 'measure',
@@ -78,8 +84,8 @@ export const repair = {
     hazards: ['unproved-tester'],
     minutes: 2,
     readings: {
-      dc: { point: 'proving-source', scale: 'proving-dc', mode: 'dcVolts' },
-      ac: { point: 'proving-source', scale: 'proving-ac', mode: 'acVolts' },
+      dc: { point: 'proving-source', scale: 'known-live-dc', mode: 'dcVolts' },
+      ac: { point: 'proving-source', scale: 'known-live-ac', mode: 'acVolts' },
     },
     rows: [
       { id: 'live', when: { dc: 'live', ac: 'live' }, to: 'run-dead', does: [{ testerProved: true }] },
@@ -96,10 +102,10 @@ export const repair = {
     ...livePv,
     minutes: 5,
     readings: {
-      pair: { point: 'run', scale: 'dead-dc', mode: 'dcVolts', red: 'run-plus', black: 'run-minus' },
-      plus: { point: 'run', scale: 'dead-dc', mode: 'dcVolts', red: 'run-plus', black: 'PG' },
-      minus: { point: 'run', scale: 'dead-dc', mode: 'dcVolts', red: 'run-minus', black: 'PG' },
-      'pair-ac': { point: 'run', scale: 'dead-ac', mode: 'acVolts', red: 'run-plus', black: 'run-minus' },
+      pair: { point: 'run', scale: 'dead-dc', mode: 'dcVolts' },
+      plus: { point: 'run', scale: 'dead-dc', mode: 'dcVolts' },
+      minus: { point: 'run', scale: 'dead-dc', mode: 'dcVolts' },
+      'pair-ac': { point: 'run', scale: 'dead-ac', mode: 'acVolts' },
     },
     rows: [
       {
@@ -121,8 +127,8 @@ export const repair = {
     hazards: ['unproved-tester'],
     minutes: 2,
     readings: {
-      dc: { point: 'proving-source', scale: 'proving-dc', mode: 'dcVolts' },
-      ac: { point: 'proving-source', scale: 'proving-ac', mode: 'acVolts' },
+      dc: { point: 'proving-source', scale: 'known-live-dc', mode: 'dcVolts' },
+      ac: { point: 'proving-source', scale: 'known-live-ac', mode: 'acVolts' },
     },
     rows: [
       { id: 'live', when: { dc: 'live', ac: 'live' }, to: 'mend-ready', does: [{ testerProved: true }] },
@@ -189,20 +195,16 @@ export const repair = {
     readings: {
       voc: { point: 'P1', scale: 'pv-string-volts', mode: 'dcVolts', signed: true },
       plus: {
-        point: 'PG',
+        point: 'PG-plus',
         scale: 'pv-plus-to-ground',
         mode: 'dcVolts',
         signed: true,
-        red: 'P1+',
-        black: 'PG',
       },
       minus: {
-        point: 'PG',
+        point: 'PG-minus',
         scale: 'pv-minus-to-ground',
         mode: 'dcVolts',
         signed: true,
-        red: 'P1-',
-        black: 'PG',
       },
     },
     rows: [
@@ -220,23 +222,20 @@ export const repair = {
     kind: 'workOut',
     state: 'lockedOut',
     ask: 'pv-insulation-after',
-    outcomes: { sound: 'restore-repair', 'not-sound': 'unresolved-open' },
+    outcomes: { sound: 'bring-back', 'not-sound': 'unresolved-open' },
     cant: 'unresolved-open',
     unsure: 'unresolved-open',
   },
-  'restore-repair': {
+  'bring-back': {
     kind: 'perform',
     procedure: 'restore',
-    endings: { restored: 'retest-start', 'left-isolated': 'left-open', 'left-guarded': 'left-guarded' },
+    endings: { restored: 'which-retest', 'left-isolated': 'left-open', 'left-guarded': 'left-guarded' },
   },
-  'isolate-landing': {
-    kind: 'perform',
-    procedure: 'isolate',
-    endings: {
-      'isolated-dead': 'landing-ready',
-      'left-isolated': 'left-open',
-      'left-guarded': 'left-guarded',
-    },
+  'which-retest': {
+    kind: 'choose',
+    outcomes: { repair: 'retest-start', swap: 'swap-result' },
+    cant: 'open-after-retest',
+    unsure: 'open-after-retest',
   },
   'landing-ready': {
     kind: 'hold',
@@ -255,18 +254,9 @@ export const repair = {
     ppe: ['rated-gloves', 'eye-protection'],
     tools: ['insulated-tools', 'torque-driver', 'marker-pen'],
     minutes: 15,
-    outcomes: { done: { to: 'restore-landing', does: [{ touch: 'pvBus' }] }, 'not-today': 'left-open' },
+    outcomes: { done: { to: 'bring-back', does: [{ touch: 'pvBus' }] }, 'not-today': 'left-open' },
     cant: 'left-open',
     unsure: 'left-open',
-  },
-  'restore-landing': {
-    kind: 'perform',
-    procedure: 'restore',
-    endings: { restored: 'retest-start', 'left-isolated': 'left-open', 'left-guarded': 'left-guarded' },
-  },
-  'ready-to-lock': {
-    kind: 'choose',
-    outcomes: { 'go-on': 'lock-for-close' },
   },
   'lock-for-close': {
     kind: 'perform',
@@ -290,7 +280,6 @@ export const repair = {
         id: 'starts',
         when: { volts: ['tracking', 'held', 'high', 'undetermined'], watts: 'making' },
         to: 'fixed',
-        does: [{ dangerCleared: true }],
       },
       { id: 'drags', when: { volts: ['collapsed', 'dragged'] }, to: 'open-after-retest' },
       {

@@ -10,7 +10,7 @@ export const startBehaviour = {
     minutes: 8,
     readings: {
       volts: { point: 'P2', scale: 'pv-loaded-volts', mode: 'dcVolts', signed: true },
-      amps: { point: 'P2', scale: 'pv-string-clamp', mode: 'dcClamp', signed: true },
+      amps: { point: 'P2-I', scale: 'pv-string-clamp', mode: 'dcClamp', signed: true },
     },
     rows: [
       {
@@ -59,7 +59,7 @@ export const startBehaviour = {
     minutes: 8,
     readings: {
       volts: { point: 'P2', scale: 'pv-loaded-volts', mode: 'dcVolts', signed: true },
-      amps: { point: 'P2', scale: 'pv-string-clamp', mode: 'dcClamp', signed: true },
+      amps: { point: 'P2-I', scale: 'pv-string-clamp', mode: 'dcClamp', signed: true },
     },
     rows: [
       {
@@ -71,9 +71,8 @@ export const startBehaviour = {
         id: 'collapses',
         when: { volts: ['slightly-negative', 'near-zero', 'collapsed'] },
         to: 'v-joint',
-        does: [{ dangerFound: true }],
       },
-      { id: 'drags', when: { volts: 'dragged' }, to: 'v-joint-or-bypassed', does: [{ dangerFound: true }] },
+      { id: 'drags', when: { volts: 'dragged' }, to: 'v-joint-or-bypassed' },
       {
         id: 'starts',
         when: { volts: ['tracking', 'held', 'high'], amps: ['some', 'isc-like'] },
@@ -92,7 +91,7 @@ export const startBehaviour = {
       { step: 'sister', outcomes: ['normal', 'none'] },
       { step: 'full-sun', outcomes: ['collapses'] },
     ],
-    outcomes: { 'open-it': 'ready-to-open' },
+    outcomes: { 'open-it': 'open-for-repair' },
     cant: 'left-guarded',
     unsure: 'left-guarded',
   },
@@ -104,7 +103,7 @@ export const startBehaviour = {
       { step: 'sister', outcomes: ['normal', 'none'] },
       { step: 'full-sun', outcomes: ['drags'] },
     ],
-    outcomes: { 'open-it': 'ready-to-open' },
+    outcomes: { 'open-it': 'open-for-repair' },
     cant: 'left-guarded',
     unsure: 'left-guarded',
   },
@@ -127,21 +126,21 @@ export const startBehaviour = {
       'slightly-negative': 'several-trackers',
       'near-zero': 'several-trackers',
       'held-off': 'several-trackers',
-      low: 'ready-to-check',
-      ok: 'ready-to-check',
-      high: 'ready-to-check',
-      over: 'ready-to-check',
-      undetermined: 'ready-to-check',
+      low: 'open-for-check',
+      ok: 'open-for-check',
+      high: 'open-for-check',
+      over: 'open-for-check',
+      undetermined: 'open-for-check',
     },
-    cant: 'ready-to-check',
-    unsure: 'ready-to-check',
+    cant: 'open-for-check',
+    unsure: 'open-for-check',
   },
   'v-crossed-at-unit': {
     kind: 'verdict',
     hazards: ['pv-live-in-light'],
     causes: ['string-reversed'],
     because: [{ step: 'terminals', outcomes: ['reversed'] }],
-    outcomes: { mend: 'isolate-landing', refer: 'referred' },
+    outcomes: { mend: 'make-safe', refer: 'referred' },
   },
   'several-trackers': {
     kind: 'sheet',
@@ -161,15 +160,11 @@ export const startBehaviour = {
         point: 'tracker',
         scale: 'pv-string-volts',
         mode: 'lowZVolts',
-        red: 'own-plus',
-        black: 'other-minus',
       },
       back: {
         point: 'tracker',
         scale: 'pv-string-volts',
         mode: 'lowZVolts',
-        red: 'other-plus',
-        black: 'own-minus',
       },
     },
     rows: [
@@ -187,12 +182,12 @@ export const startBehaviour = {
       { step: 'terminals', outcomes: ['slightly-negative', 'near-zero', 'held-off'] },
       { step: 'cross-terminals', outcomes: ['plus-here', 'minus-here'] },
     ],
-    outcomes: { mend: 'isolate-landing', refer: 'referred' },
+    outcomes: { mend: 'make-safe', refer: 'referred' },
   },
   'v-run-open': {
     kind: 'verdict',
     causes: ['string-open-circuit', 'wrong-tracker-input'],
     because: [{ step: 'terminals', outcomes: ['slightly-negative', 'near-zero', 'held-off'] }],
-    outcomes: { mend: 'isolate-landing', refer: 'referred' },
+    outcomes: { mend: 'make-safe', refer: 'referred' },
   },
 } as const satisfies Steps;

@@ -5,8 +5,8 @@ export const stringAsFound = {
   'ready-string': {
     kind: 'hold',
     state: 'asFound',
-    items: [{ id: 'named-person' }, { id: 'meter-rated' }, { id: 'jacks-checked' }, { id: 'gear-on' }],
-    outcomes: { done: { to: 'clamp-string', does: [{ namedPerson: true }] } },
+    items: [{ id: 'meter-rated' }, { id: 'jacks-checked' }, { id: 'gear-on' }],
+    outcomes: { done: 'clamp-string' },
   },
   'clamp-string': {
     kind: 'measure',
@@ -15,7 +15,7 @@ export const stringAsFound = {
     ...clampPv,
     hazards: ['pv-reversed-arc', 'pv-shock', 'meter-rating'],
     minutes: 3,
-    readings: { amps: { point: 'P2', scale: 'pv-string-clamp', mode: 'dcClamp', signed: true } },
+    readings: { amps: { point: 'P2-I', scale: 'pv-string-clamp', mode: 'dcClamp', signed: true } },
     outcomes: {
       backward: 'flowing',
       zero: 'cell-temp',
@@ -46,9 +46,9 @@ export const stringAsFound = {
       p1: { point: 'P1', scale: 'pv-string-volts', mode: 'dcVolts', signed: true },
     },
     rows: [
-      { id: 'reversed', when: { p1: 'reversed' }, to: 'ready-to-check' },
-      { id: 'reversed-at-p2', when: { p2: 'reversed' }, to: 'ready-to-check' },
-      { id: 'slightly-negative', when: { p1: 'slightly-negative' }, to: 'ready-to-check' },
+      { id: 'reversed', when: { p1: 'reversed' }, to: 'open-for-check' },
+      { id: 'reversed-at-p2', when: { p2: 'reversed' }, to: 'open-for-check' },
+      { id: 'slightly-negative', when: { p1: 'slightly-negative' }, to: 'open-for-check' },
       { id: 'over', when: { p1: 'over' }, to: 'cold-again' },
       {
         id: 'open-pole',
@@ -80,7 +80,7 @@ export const stringAsFound = {
       { step: 'volts-still', outcomes: ['open-pole', 'poor-contact'] },
       { step: 'isolator-handle', outcomes: ['off'] },
     ],
-    outcomes: { 'close-it': 'ready-to-lock', 'leave-it': 'referred' },
+    outcomes: { 'close-it': 'lock-for-close', 'leave-it': 'referred' },
   },
   'across-poles': {
     kind: 'measure',
@@ -89,8 +89,8 @@ export const stringAsFound = {
     ...livePv,
     minutes: 3,
     readings: {
-      plus: { point: 'P1', scale: 'pv-across-pole', mode: 'dcVolts', red: 'P1+', black: 'P2+' },
-      minus: { point: 'P1', scale: 'pv-across-pole', mode: 'dcVolts', red: 'P2-', black: 'P1-' },
+      plus: { point: 'P-across-plus', scale: 'pv-across-pole', mode: 'dcVolts' },
+      minus: { point: 'P-across-minus', scale: 'pv-across-pole', mode: 'dcVolts' },
     },
     rows: [
       { id: 'plus-open', when: { plus: 'open' }, to: 'v-pole-open' },
@@ -111,7 +111,7 @@ export const stringAsFound = {
       { step: 'volts-still', outcomes: ['open-pole', 'poor-contact'] },
       { step: 'across-poles', outcomes: ['plus-open', 'minus-open', 'both-open'] },
     ],
-    outcomes: { mend: 'ready-to-open', refer: 'referred' },
+    outcomes: { mend: 'open-for-repair', refer: 'referred' },
   },
   'shutdown-look': {
     kind: 'look',
@@ -166,7 +166,7 @@ export const stringAsFound = {
       { step: 'count-missing', outcomes: ['below-start'] },
       { step: 'module-count', outcomes: ['fewer'] },
     ],
-    outcomes: { mend: 'ready-to-open', plan: 'referred' },
+    outcomes: { mend: 'open-for-repair', plan: 'referred' },
   },
   'v-module-bypassed': {
     kind: 'verdict',
@@ -176,7 +176,7 @@ export const stringAsFound = {
       { step: 'count-missing', outcomes: ['below-start'] },
       { step: 'module-count', outcomes: ['as-sheet'] },
     ],
-    outcomes: { mend: 'ready-to-open', plan: 'referred' },
+    outcomes: { mend: 'open-for-repair', plan: 'referred' },
   },
   'v-short-or-bypassed': {
     kind: 'verdict',
@@ -201,7 +201,7 @@ export const stringAsFound = {
       { step: 'volts-still', outcomes: ['longer', 'over'] },
       { step: 'cold-again', outcomes: ['over-maximum'] },
     ],
-    outcomes: { 'open-it': 'ready-to-open' },
+    outcomes: { 'open-it': 'open-for-repair' },
   },
   'start-margin': {
     kind: 'workOut',
@@ -222,18 +222,12 @@ export const stringAsFound = {
       { step: 'volts-still', outcomes: ['whole', 'borderline'] },
       { step: 'start-margin', outcomes: ['below-start'] },
     ],
-    outcomes: { mend: 'ready-to-open', plan: 'referred' },
+    outcomes: { mend: 'open-for-repair', plan: 'referred' },
   },
   'when-it-fails': {
     kind: 'choose',
     state: 'asFound',
-    outcomes: {
-      'hot-only': 'v-too-short-hot',
-      'any-time': {
-        to: 'events',
-        limit: { counter: 'second-round', max: 1, otherwise: 'start-watch' },
-      },
-    },
+    outcomes: { 'hot-only': 'v-too-short-hot', 'any-time': 'start-watch' },
     cant: 'start-watch',
     unsure: 'start-watch',
   },
@@ -244,6 +238,6 @@ export const stringAsFound = {
       { step: 'start-margin', outcomes: ['short-when-hot'] },
       { step: 'when-it-fails', outcomes: ['hot-only'] },
     ],
-    outcomes: { mend: 'ready-to-open', plan: 'referred' },
+    outcomes: { mend: 'open-for-repair', plan: 'referred' },
   },
 } as const satisfies Steps;

@@ -6,14 +6,9 @@ export const swap = {
     kind: 'workOut',
     state: 'pvOpen',
     ask: 'pv-swap-fits',
-    outcomes: { fits: 'isolate-swap', 'too-much': 'unresolved-open', 'no-other': 'unresolved-open' },
+    outcomes: { fits: 'make-safe', 'too-much': 'unresolved-open', 'no-other': 'unresolved-open' },
     cant: 'unresolved-open',
     unsure: 'unresolved-open',
-  },
-  'isolate-swap': {
-    kind: 'perform',
-    procedure: 'isolate',
-    endings: { 'isolated-dead': 'swap-ready', 'left-isolated': 'left-open', 'left-guarded': 'left-guarded' },
   },
   'swap-ready': {
     kind: 'hold',
@@ -32,14 +27,9 @@ export const swap = {
     ppe: ['rated-gloves', 'eye-protection'],
     tools: ['insulated-tools', 'torque-driver', 'marker-pen'],
     minutes: 20,
-    outcomes: { done: { to: 'restore-swap', does: [{ touch: 'pvBus' }] } },
+    outcomes: { done: { to: 'bring-back', does: [{ touch: 'pvBus' }] } },
     cant: 'left-open',
     unsure: 'left-open',
-  },
-  'restore-swap': {
-    kind: 'perform',
-    procedure: 'restore',
-    endings: { restored: 'swap-result', 'left-isolated': 'left-open', 'left-guarded': 'left-guarded' },
   },
   'swap-result': {
     kind: 'display',

@@ -32,7 +32,7 @@ export function plantStateHolds(
     case 'any':
       return true;
     case 'asFound':
-      return batteryLive(e) && hasDevice(e.closed, 'pv');
+      return batteryLive(e) && hasDevice(e.closed, 'pv') && e.inverterOn && asBegun(e);
     case 'running':
       return batteryLive(e) && hasDevice(e.closed, 'pv') && e.inverterOn;
     case 'noLoad':
@@ -67,13 +67,16 @@ export function plantStateHolds(
   }
 }
 
+/** Nothing stands open that was closed when the run began, nor the other way round. */
+const asBegun = (e: Energy) => e.closed === e.began && !e.plugsParted;
+
 /** What the plant would be left like if the person walked away now. */
 export function leftAs(e: Energy, variant: Variant): ('untouched' | 'restored' | 'isolated')[] {
   const list: ('untouched' | 'restored' | 'isolated')[] = [];
   const quiet = !e.resistorOn && !e.danger;
   const opened = fitted(variant).filter((device) => open(e, device));
-  const asBegun = e.closed === e.began && !e.plugsParted;
-  if (asBegun && quiet && e.verify === 'notOwed' && e.touched === 0 && e.inverterOn) list.push('untouched');
+  if (asBegun(e) && quiet && e.verify === 'notOwed' && e.touched === 0 && e.inverterOn)
+    list.push('untouched');
   if ((e.began & ~e.closed) === 0 && e.held === 0 && quiet && e.inverterOn && e.verify === 'passed')
     list.push('restored');
   const held = opened.every((device) => device === 'acOut' || hasDevice(e.held, device));

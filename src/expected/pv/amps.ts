@@ -1,0 +1,143 @@
+import { minimumInsulationFor } from '../../worksheets/pv/insulation.ts';
+import type { ScaleDef } from '../context.ts';
+import { scaleOf } from './build.ts';
+import { ratedWatts, runString } from './site.ts';
+
+/** A PV device may be moved up to this current on a zeroed clamp [A]. This project's choice; safety rule I6. */
+export const zeroAmps = 0.5;
+/** From this share of the rated short-circuit current on, in light, the string is as good as shorted or fully loaded. Common practice. */
+const iscShare = 0.6;
+/** Less PV power than this is a tracker that waits: the larger of a few watts and this share of the rating. Common practice. */
+const idlePower = { watts: 10, share: 0.005 };
+/** A tracker that follows a load added by hand gives at least this much more [W]; clouds move less in a minute of steady light. Common practice. */
+const followWatts = 100;
+
+const stringClamp: ScaleDef = {
+  id: 'pv-string-clamp',
+  kind: 'current',
+  zones: ['backward', 'zero', 'some', 'isc-like'],
+  build(context) {
+    const run = runString(context);
+    if (!run.ok) return run;
+    const iscAmps = run.string.iscA * run.string.parallel;
+    const params = { zeroAmps, iscAmps, iscLike: iscShare * iscAmps, parallel: run.string.parallel };
+    return {
+      ok: true,
+      scale: scaleOf(
+        'pv-string-clamp',
+        'current',
+        [
+          ['backward', -zeroAmps],
+          ['zero', zeroAmps],
+          ['some', params.iscLike],
+          ['isc-like', null],
+        ],
+        {
+          expected: 'zero',
+          nominal: 0,
+          why: [{ id: 'expected.pv.stringClamp', params }],
+          uses: params,
+          overRange: 'isc-like',
+        },
+      ),
+    };
+  },
+};
+
+const making: ScaleDef = {
+  id: 'pv-making',
+  kind: 'power',
+  zones: ['none', 'making'],
+  build(context) {
+    const run = runString(context);
+    if (!run.ok) return run;
+    const idle = Math.max(idlePower.watts, idlePower.share * ratedWatts(run.string));
+    const params = { idleWatts: idle, ratedWatts: ratedWatts(run.string) };
+    return {
+      ok: true,
+      scale: scaleOf(
+        'pv-making',
+        'power',
+        [
+          ['none', idle],
+          ['making', null],
+        ],
+        { expected: 'making', why: [{ id: 'expected.pv.making', params }], uses: params },
+      ),
+    };
+  },
+};
+
+const afterLoad: ScaleDef = {
+  id: 'pv-after-load',
+  kind: 'power',
+  zones: ['same', 'rises'],
+  build({ readings }) {
+    const beforeWatts = readings['load-before.watts'] ?? 0;
+    const params = { beforeWatts, followWatts, low: beforeWatts + followWatts };
+    return {
+      ok: true,
+      scale: scaleOf(
+        'pv-after-load',
+        'power',
+        [
+          ['same', params.low],
+          ['rises', null],
+        ],
+        { expected: 'rises', why: [{ id: 'expected.pv.afterLoad', params }], uses: params },
+      ),
+    };
+  },
+};
+
+const cellTemp: ScaleDef = {
+  id: 'pv-cell-temp',
+  kind: 'temperature',
+  zones: ['cool', 'warm'],
+  build: () => ({
+    ok: true,
+    scale: scaleOf(
+      'pv-cell-temp',
+      'temperature',
+      [
+        ['cool', 25],
+        ['warm', null],
+      ],
+      { expected: 'warm', why: [{ id: 'expected.pv.cellTemp' }], uses: {} },
+    ),
+  }),
+};
+
+const insulationOhms: ScaleDef = {
+  id: 'pv-insulation-ohms',
+  kind: 'resistance',
+  zones: ['leak', 'sound'],
+  build(context) {
+    const run = runString(context);
+    if (!run.ok) return run;
+    const rated = run.string.modulesInSeries * run.string.vocV;
+    const { testVolts, leastOhms } = minimumInsulationFor(rated);
+    const least = Math.max(leastOhms, context.sheet.inverter.insulationLimitOhm ?? 0);
+    const params = { testVolts, leastOhms: least, ratedVolts: rated };
+    return {
+      ok: true,
+      scale: scaleOf(
+        'pv-insulation-ohms',
+        'resistance',
+        [
+          ['leak', least],
+          ['sound', null],
+        ],
+        {
+          expected: 'sound',
+          why: [{ id: 'expected.pv.insulationOhms', params }],
+          uses: params,
+          overRange: 'sound',
+        },
+      ),
+    };
+  },
+};
+
+/** Amps, watts, temperature and ohms of a PV string. */
+export const otherScales: readonly ScaleDef[] = [stringClamp, making, afterLoad, cellTemp, insulationOhms];

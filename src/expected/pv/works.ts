@@ -1,0 +1,322 @@
+import { insulationPosition } from '../../worksheets/pv/insulation-position.ts';
+import { vocAt } from '../../worksheets/pv/string-volts.ts';
+import { stringWindow } from '../../worksheets/pv/string-window.ts';
+import type { ExpectContext, WorkDef } from '../context.ts';
+import { cellRange, hotCells, lightIsWeak, type RunString, runString, stringVoc, voltsU } from './site.ts';
+
+/** Margin on hot working volts for a borrowed coefficient, tolerance and age. Common practice, 2 to 3 %. */
+const hotMargin = 0.03;
+/** Light moves this much between three readings taken in a row. Common practice. */
+const lightDrift = 0.01;
+/** A meter's volts input where the sheet does not know it [Ω]. Common practice. */
+const usualMeterOhms = 1e7;
+/** A reading under this share of the expected string is no whole string, whatever it is. */
+const noStringShare = 0.5;
+
+/** The string-window worksheet's inputs, for any number of modules. */
+function windowInputs(
+  { sheet }: ExpectContext,
+  { string, tracker }: RunString,
+  modules = string.modulesInSeries,
+) {
+  return {
+    vocVolts: string.vocV,
+    vmpVolts: string.vmpV,
+    vocPerC: string.vocPerC,
+    vmpPerC: string.vmpPerC ?? string.pmaxPerC,
+    modules,
+    recordLowC: sheet.climate.recordLowC,
+    hotCellC: hotCells(sheet, string),
+    hotMargin,
+    startVolts: tracker.startV,
+    trackLowVolts: tracker.trackMinV,
+    trackHighVolts: tracker.trackMaxV,
+    maxVolts: tracker.maxV,
+  };
+}
+
+type WindowVerdict = 'noAnswer' | NonNullable<ReturnType<typeof windowOf>['verdict']>;
+
+function windowOf(inputs: ReturnType<typeof windowInputs>) {
+  const result = stringWindow.compute(inputs);
+  if (!result.ok) return { verdict: undefined, says: [result.reason] };
+  return { verdict: result.out.verdict, says: stringWindow.remarks?.(inputs, result.out) ?? [] };
+}
+
+const windowAnswers: Record<WindowVerdict, string> = {
+  ok: 'fits',
+  startsMarginal: 'fits',
+  aboveTracking: 'fits',
+  nearMaximum: 'near-maximum',
+  overMaximum: 'over-maximum',
+  startsNever: 'too-short',
+  belowTracking: 'too-short',
+  noAnswer: 'no-answer',
+};
+
+/** Too few modules to start or to track in the heat. */
+const tooShort = (verdict: string | undefined) => verdict === 'startsNever' || verdict === 'belowTracking';
+
+const window: WorkDef = {
+  id: 'pv-string-window',
+  answers: ['over-maximum', 'too-short', 'near-maximum', 'fits', 'no-answer'],
+  work(context) {
+    const run = runString(context);
+    if (!run.ok) return run;
+    const inputs = windowInputs(context, run);
+    const { verdict, says } = windowOf(inputs);
+    return {
+      ok: true,
+      outcome: windowAnswers[verdict ?? 'noAnswer'],
+      worksheet: 'string-window',
+      inputs,
+      says,
+    };
+  },
+};
+
+/** Modules that a low reading lacks, and whether what is left can start. */
+const missingModules: WorkDef = {
+  id: 'pv-missing-modules',
+  answers: ['below-start', 'above-start', 'light-too-weak'],
+  work(context) {
+    const run = runString(context);
+    if (!run.ok) return run;
+    const { string, tracker } = run;
+    const measured = context.readings['volts-still.p1'];
+    if (measured === undefined) return { ok: false, missing: [] };
+    const cells = cellRange(context, string);
+    const missingAt = (tempC: number) =>
+      string.modulesInSeries - measured / vocAt(string.vocV, string.vocPerC, tempC);
+    const missing = Math.max(0, Math.round(missingAt(cells.likelyC)));
+    const left = Math.max(1, string.modulesInSeries - missing);
+    const inputs = windowInputs(context, run, left);
+    const short = measured < tracker.startV || tooShort(windowOf(inputs).verdict);
+    const params = {
+      modules: string.modulesInSeries,
+      measured,
+      missing,
+      left,
+      missingLow: Math.max(0, missingAt(cells.highC)),
+      missingHigh: Math.max(0, missingAt(cells.lowC)),
+      startVolts: tracker.startV,
+      nominal: stringVoc(string, cells.likelyC),
+    };
+    const outcome = lightIsWeak(context) ? 'light-too-weak' : short ? 'below-start' : 'above-start';
+    return {
+      ok: true,
+      outcome,
+      worksheet: 'string-window',
+      inputs,
+      says: [
+        { id: 'expected.pv.missingModules', params },
+        ...(cells.read ? [] : [{ id: 'expected.pv.missingCoarse', params }]),
+      ],
+    };
+  },
+};
+
+/** The coldest morning's volts from what was read today, taken at the hottest the cells may be: the safe side. */
+const coldFromMeasured: WorkDef = {
+  id: 'pv-cold-from-measured',
+  answers: ['over-maximum', 'fits'],
+  work(context) {
+    const run = runString(context);
+    if (!run.ok) return run;
+    const { string, tracker } = run;
+    const measured = context.readings['volts-still.p1'];
+    if (measured === undefined) return { ok: false, missing: [] };
+    const cells = cellRange(context, string);
+    const { recordLowC } = context.sheet.climate;
+    const each = (tempC: number) => vocAt(string.vocV, string.vocPerC, tempC);
+    const cold = (measured * each(recordLowC)) / each(cells.highC);
+    const modules = Math.max(1, Math.round(measured / each(cells.likelyC)));
+    const params = {
+      measured,
+      cold,
+      modules,
+      recordLowC,
+      maxVolts: tracker.maxV,
+      sheetModules: string.modulesInSeries,
+    };
+    return {
+      ok: true,
+      outcome: cold > tracker.maxV || measured > tracker.maxV ? 'over-maximum' : 'fits',
+      worksheet: 'string-window',
+      inputs: windowInputs(context, run, modules),
+      says: [{ id: 'expected.pv.coldFromMeasured', params }],
+    };
+  },
+};
+
+/** What was read today against the start volts, and the same string on a hot afternoon. */
+const startMargin: WorkDef = {
+  id: 'pv-start-margin',
+  answers: ['below-start', 'short-when-hot', 'enough', 'light-too-weak', 'no-string'],
+  work(context) {
+    const run = runString(context);
+    if (!run.ok) return run;
+    const { string, tracker } = run;
+    const measured = context.readings['volts-still.p1'];
+    if (measured === undefined) return { ok: false, missing: [] };
+    const nominal = stringVoc(string, cellRange(context, string).likelyC);
+    const inputs = windowInputs(context, run);
+    const { verdict, says } = windowOf(inputs);
+    const below = measured + voltsU(context.sheet, measured) < tracker.startV;
+    const outcome =
+      measured < noStringShare * nominal
+        ? 'no-string'
+        : below && lightIsWeak(context) && nominal >= tracker.startV
+          ? 'light-too-weak'
+          : below
+            ? 'below-start'
+            : tooShort(verdict)
+              ? 'short-when-hot'
+              : 'enough';
+    return {
+      ok: true,
+      outcome,
+      worksheet: 'string-window',
+      inputs,
+      says: [
+        { id: 'expected.pv.startMargin', params: { measured, startVolts: tracker.startV, nominal } },
+        ...says,
+      ],
+    };
+  },
+};
+
+/** Inputs of the insulation worksheet from the three readings of a step. */
+function insulationInputs(context: ExpectContext, { string }: RunString, block: string) {
+  const { sheet, readings } = context;
+  const vocVolts = readings[`${block}.voc`];
+  const positiveVolts = readings[`${block}.plus`];
+  const negativeVolts = readings[`${block}.minus`];
+  if (vocVolts === undefined || positiveVolts === undefined || negativeVolts === undefined) return undefined;
+  const { ofReading, counts } = sheet.meter.dcVolts;
+  return {
+    vocVolts,
+    positiveVolts,
+    negativeVolts,
+    modules: string.modulesInSeries,
+    vocRatedVolts: string.modulesInSeries * string.vocV,
+    meterOhms: sheet.meter.inputOhm ?? usualMeterOhms,
+    meterShare: ofReading ?? 0.01,
+    meterVolts: 0.1 * (counts ?? 3),
+    lightDrift,
+    ...(sheet.inverter.insulationLimitOhm === null
+      ? {}
+      : { ownLimitOhms: sheet.inverter.insulationLimitOhm }),
+  };
+}
+
+function insulationWork(
+  id: string,
+  block: string,
+  answers: readonly string[],
+  answerOf: (verdict: string, place: string) => string,
+): WorkDef {
+  return {
+    id,
+    answers,
+    work(context) {
+      const run = runString(context);
+      if (!run.ok) return run;
+      const inputs = insulationInputs(context, run, block);
+      if (!inputs) return { ok: false, missing: [] };
+      const result = insulationPosition.compute({ ownLimitOhms: undefined, ...inputs });
+      const refusal = answerOf('refused', 'none');
+      return result.ok
+        ? {
+            ok: true,
+            outcome: answerOf(result.out.verdict ?? 'cannotTell', result.out.place ?? 'none'),
+            worksheet: 'insulation-position',
+            inputs,
+            says: insulationPosition.remarks?.({ ownLimitOhms: undefined, ...inputs }, result.out) ?? [],
+          }
+        : { ok: true, outcome: refusal, worksheet: 'insulation-position', inputs, says: [result.reason] };
+    },
+  };
+}
+
+const placeAnswers: Record<string, string> = {
+  positiveLead: 'leak-at-positive',
+  negativeLead: 'leak-at-negative',
+  between: 'leak-between',
+  none: 'leak-between',
+};
+
+const insulation = insulationWork(
+  'pv-insulation',
+  'pole-ground',
+  ['sound', 'leak-between', 'leak-at-positive', 'leak-at-negative', 'cannot-tell', 'refused'],
+  (verdict, place) =>
+    verdict === 'sound'
+      ? 'sound'
+      : verdict === 'leak'
+        ? placeAnswers[place]!
+        : verdict === 'cannotTell'
+          ? 'cannot-tell'
+          : 'refused',
+);
+
+const insulationAfter = insulationWork(
+  'pv-insulation-after',
+  'retest-ground',
+  ['sound', 'not-sound'],
+  (verdict) => (verdict === 'sound' ? 'sound' : 'not-sound'),
+);
+
+/** Whether this string and one of another tracker may change places. */
+const swapFits: WorkDef = {
+  id: 'pv-swap-fits',
+  answers: ['fits', 'too-much', 'no-other'],
+  work(context) {
+    const run = runString(context);
+    if (!run.ok) return run;
+    const { sheet } = context;
+    const { recordLowC } = sheet.climate;
+    const others = sheet.trackers.flatMap((tracker) => {
+      const string = sheet.strings.find((each) => each.tracker === tracker.name);
+      return tracker.name !== run.tracker.name && string ? [{ tracker, string }] : [];
+    });
+    const goesOn = (string: RunString['string'], tracker: RunString['tracker']) =>
+      stringVoc(string, recordLowC) <= tracker.maxV &&
+      string.iscA * string.parallel <= (tracker.shortCircuitMaxA ?? tracker.usableA);
+    const other = others.find((each) => goesOn(run.string, each.tracker) && goesOn(each.string, run.tracker));
+    const shown = other ?? others[0];
+    const inputs = windowInputs(context, shown ? { string: run.string, tracker: shown.tracker } : run);
+    return {
+      ok: true,
+      outcome: other ? 'fits' : others.length > 0 ? 'too-much' : 'no-other',
+      worksheet: 'string-window',
+      inputs,
+      says: [
+        {
+          id: other
+            ? 'expected.pv.swapFits'
+            : others.length > 0
+              ? 'expected.pv.swapTooMuch'
+              : 'expected.pv.swapNoOther',
+          params: {
+            tracker: shown?.tracker.name ?? '',
+            cold: stringVoc(run.string, recordLowC),
+            maxVolts: shown?.tracker.maxV ?? 0,
+            iscAmps: run.string.iscA * run.string.parallel,
+          },
+        },
+      ],
+    };
+  },
+};
+
+/** Arithmetic that decides a step of the PV guide. */
+export const pvWorks: readonly WorkDef[] = [
+  window,
+  missingModules,
+  coldFromMeasured,
+  startMargin,
+  insulation,
+  insulationAfter,
+  swapFits,
+];
