@@ -59,7 +59,11 @@ export function readContent(cited: ContentInput['cited'] = []): ContentInput {
   return {
     guides,
     procedures,
-    files: [...filesOf('guides', 'guide'), ...filesOf('procedures', 'procedure'), ...filesOf('causes', 'cause')],
+    files: [
+      ...filesOf('guides', 'guide'),
+      ...filesOf('procedures', 'procedure'),
+      ...filesOf('causes', 'cause'),
+    ],
     words: {
       hazards: Object.fromEntries(Object.entries(hazards).map(([id, { word }]) => [id, word])),
       ppe: Object.keys(ppe),

@@ -105,8 +105,7 @@ export function readBlocks(source: string): { blocks: ContentBlock[]; problems: 
         part = undefined;
         endStep(tag.start);
       } else {
-        if (step)
-          complain(tag.start, `<Step id="${step.tag.attributes['id']}"> is not closed before the next`);
+        if (step) complain(tag.start, `<Step id="${step.tag.attributes.id}"> is not closed before the next`);
         part = undefined;
         endStep(tag.start);
         step = { tag, parts: [], stray: '', from: tag.end };
@@ -137,7 +136,7 @@ export function readBlocks(source: string): { blocks: ContentBlock[]; problems: 
       depth = 1;
     }
   }
-  if (step) complain(step.tag.start, `<Step id="${step.tag.attributes['id']}"> is not closed`);
+  if (step) complain(step.tag.start, `<Step id="${step.tag.attributes.id}"> is not closed`);
   endStep(text.length);
   return { blocks, problems };
 }

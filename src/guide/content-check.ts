@@ -1,5 +1,6 @@
 import type { ContentBlock, ContentPart } from './content-blocks.ts';
 import { readBlocks } from './content-blocks.ts';
+import type { ContentFinding } from './content-finding.ts';
 import { hazardousAct } from './hazardous-act.ts';
 import { proseFindings } from './prose-check.ts';
 import type { HoldItem, Machine, Step, StepId } from './vocabulary.ts';
@@ -45,13 +46,6 @@ export interface ContentInput {
   sources: readonly string[];
   /** Source ids named elsewhere (worksheets, glossary), and by what. */
   cited: readonly { where: string; id: string }[];
-}
-
-/** One thing wrong, with the file and the id for its author. */
-export interface ContentFinding {
-  file: string;
-  id: string;
-  message: string;
 }
 
 /** Parts a step may have. */
@@ -149,7 +143,7 @@ const itemsOf = (step: Step): readonly HoldItem[] =>
 function stepFindings(step: Step, block: ContentBlock, procedure: Machine | undefined): string[] {
   const found: string[] = [];
   const of = (tag: string): readonly ContentPart[] => block.parts.filter((part) => part.tag === tag);
-  const ids = (tag: string) => of(tag).map((part) => part.attributes['id'] ?? '');
+  const ids = (tag: string) => of(tag).map((part) => part.attributes.id ?? '');
   for (const part of block.parts)
     if (!partTags.includes(part.tag)) found.push(`line ${part.line}: <${part.tag}> is not a part of a step`);
 
@@ -174,9 +168,8 @@ function stepFindings(step: Step, block: ContentBlock, procedure: Machine | unde
     itemsOf(step).map(({ id }) => id),
   );
   for (const part of [...of('Outcome'), ...of('Reading')])
-    if (!part.attributes['label'])
-      found.push(`${part.tag.toLowerCase()} "${part.attributes['id']}" has no label`);
-  for (const item of of('Item')) if (!item.text) found.push(`item "${item.attributes['id']}" has no text`);
+    if (!part.attributes.label) found.push(`${part.tag.toLowerCase()} "${part.attributes.id}" has no label`);
+  for (const item of of('Item')) if (!item.text) found.push(`item "${item.attributes.id}" has no text`);
   for (const tag of ['Do', 'Expect', 'Sign', 'Cant', 'Unsure'])
     if (of(tag).length > 1) found.push(`has more than one <${tag}>`);
   if (acting.includes(step.kind) && of('Do').length === 0)

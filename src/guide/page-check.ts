@@ -1,4 +1,4 @@
-import type { ContentFinding } from './content-check.ts';
+import type { ContentFinding } from './content-finding.ts';
 
 /**
  * Reads the built page of a guide as a person without a script would: on every step the hazards stand open and before

@@ -1,5 +1,5 @@
 import { readBlocks } from './content-blocks.ts';
-import type { ContentFinding } from './content-check.ts';
+import type { ContentFinding } from './content-finding.ts';
 
 /** Rules for the words themselves: one action a line, nothing unfinished, nothing that names a make. */
 

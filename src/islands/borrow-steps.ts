@@ -22,8 +22,8 @@ export async function borrowSteps(procedure: string, url: string): Promise<HTMLE
   const base = new URL(url, location.href);
   return plates.map((plate) => {
     const own = document.importNode(plate, true);
-    const block = inside(procedure, own.dataset['block']!);
-    own.dataset['block'] = block;
+    const block = inside(procedure, own.dataset.block!);
+    own.dataset.block = block;
     own.id = block;
     for (const link of own.querySelectorAll<HTMLAnchorElement>('a[href]')) {
       const target = link.getAttribute('href')!;

@@ -77,7 +77,7 @@ const changes: readonly [name: string, change: Change, id: string, message: RegE
     'loads-off',
     /more than one action/,
   ],
-  ['a step left open', withWords('small-guide', /<\/Step>\n$/, ''), 'line 39', /"away"> is not closed/],
+  ['a step left open', withWords('small-guide', /<\/Step>\n$/, ''), 'line 36', /"away"> is not closed/],
   [
     'an unknown hazard',
     withStep('volts', { hazards: ['live-metering', 'ghosts'] }),

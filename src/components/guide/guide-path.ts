@@ -22,7 +22,7 @@ function trailOf(guide: string): readonly string[] {
 
 class GuidePath extends HTMLElement {
   connectedCallback(): void {
-    const path = trailOf(this.dataset['guide'] ?? '');
+    const path = trailOf(this.dataset.guide ?? '');
     const here = path.at(-1);
     for (const block of new Set(path)) {
       for (const node of this.querySelectorAll(`[data-node="${CSS.escape(block)}"]`)) {
@@ -43,7 +43,7 @@ class GuidePath extends HTMLElement {
   #say(item: HTMLLIElement): void {
     const note = document.createElement('span');
     note.className = 'small';
-    note.textContent = ` (${this.dataset['taken']})`;
+    note.textContent = ` (${this.dataset.taken})`;
     item.querySelector('a')?.after(note);
   }
 }

@@ -141,9 +141,8 @@ function reader(from: Machine, book: Book) {
   const label = (machine: Machine, stepId: StepId, outcome: string): string =>
     blocksOf(machine, book)
       .find(({ id }) => id === stepId)
-      ?.parts.find((part) => part.tag === 'Outcome' && part.attributes['id'] === outcome)?.attributes[
-      'label'
-    ] ?? '';
+      ?.parts.find((part) => part.tag === 'Outcome' && part.attributes.id === outcome)?.attributes.label ??
+    '';
   /** A step named from within a machine: its own, or `perform/step` inside a procedure. */
   const named = (machine: Machine, path: string): { machine: Machine; stepId: StepId } => {
     const [head = '', ...rest] = path.split('/');

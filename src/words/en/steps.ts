@@ -56,7 +56,7 @@ export const steps = {
   parts: {
     where: 'Where',
     wear: 'Wear',
-    have: 'Have at hand',
+    have: 'Have',
     expect: 'Expected here',
     sign: 'Mind the sign',
     reading: 'Your reading',
@@ -125,7 +125,7 @@ export const steps = {
     usedBy: 'Used by',
     map: 'Map of this guide',
     mapOf: (title: string) => `Map: ${title}`,
-    mapLede: 'Every step and where each answer leads. A filled step was taken in the open visit.',
+    mapLede: 'Every step and where each answer leads. A filled step was taken in the open visit. Ends that many steps lead to are in the list alone.',
     mapList: 'The same as a list',
     backToGuide: 'Back to the guide',
     plant: 'Where the test points are',
