@@ -10,9 +10,10 @@ import proveDead from './procedures/prove-dead.ts';
 import restore from './procedures/restore.ts';
 import restoreAc from './procedures/restore-ac.ts';
 import stringCheck from './procedures/string-check.ts';
+import pvNoStart from './pv-no-start.ts';
 
 /** Every guide, in the order in which they are offered. */
-export const guides: readonly Machine[] = [];
+export const guides: readonly Machine[] = [pvNoStart];
 
 /** Every procedure, in the order of a job: make safe, work, bring back. */
 export const procedures: readonly Machine[] = [

@@ -19,7 +19,7 @@ export const ends = {
   healthy: { kind: 'end', result: 'healthy', leaves: ['untouched', 'restored'] },
   fixed: { kind: 'end', result: 'fixed', leaves: ['untouched', 'restored'] },
   referred: { kind: 'end', result: 'referred', leaves: ['untouched', 'restored'] },
-  'swap-cured': { kind: 'end', result: 'unresolved', leaves: ['restored'] },
+  'swap-cured': { kind: 'end', result: 'unresolved', leaves: ['untouched', 'restored'] },
   'left-open': { kind: 'end', result: 'leftIsolated', leaves: ['isolated'], items: isolatedItems },
   'refer-open': { kind: 'end', result: 'referred', leaves: ['isolated'], items: isolatedItems },
   'unresolved-open': { kind: 'end', result: 'unresolved', leaves: ['isolated'], items: isolatedItems },

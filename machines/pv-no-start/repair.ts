@@ -181,7 +181,7 @@ export const repair = {
     ppe: ['rated-gloves', 'eye-protection', 'long-sleeves', 'fall-protection'],
     tools: ['plug-tool'],
     minutes: 5,
-    outcomes: { done: { to: 'retest-ground', does: [{ plugs: 'joined' }, { handleLive: 'pvString' }] } },
+    outcomes: { done: { to: 'retest-ground', does: [{ plugs: 'joined' }] } },
     cant: 'left-open',
     unsure: 'left-open',
   },

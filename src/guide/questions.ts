@@ -40,6 +40,21 @@ export const questions: Readonly<Record<string, QuestionDef>> = Object.fromEntri
         decide: ({ sheet }) => (acNominal[sheet.inverter.topology].legs === 2 ? 'two' : 'one'),
         onVariant: () => ['two', 'one'],
       },
+      {
+        id: 'several-trackers',
+        answers: ['one', 'several'],
+        decide: ({ sheet }) => (sheet.trackers.length > 1 ? 'several' : 'one'),
+        onVariant: () => ['one', 'several'],
+      },
+      {
+        id: 'parallel-strings',
+        answers: ['one', 'several'],
+        decide: ({ sheet, stringId }) => {
+          const string = sheet.strings.find(({ name }) => name === stringId);
+          return string && (string.parallel > 1 ? 'several' : 'one');
+        },
+        onVariant: () => ['one', 'several'],
+      },
     ] satisfies QuestionDef[]
   ).map((question) => [question.id, question]),
 );
