@@ -31,7 +31,7 @@ export interface Energy {
   measured: number;
   proved: number;
   voided: number;
-  /** Zones where conductors were handled since the last proved restore. */
+  /** Conductors handled since the last proved restore: of the array (`pvString`), of anything else (`invDC`). */
   touched: number;
   /** Devices whose source side and landing are known to be the right way round. */
   polarity: number;
@@ -236,7 +236,8 @@ export function applyEffect(e: Energy, effect: Effect): Energy {
   if ('tagPlus' in effect) return { ...clean, held: e.held | maskOf(effect.tagPlus) };
   if ('unlock' in effect) {
     const { bothSides, precharged } = e;
-    return { ...voidProofs(clean), bothSides, precharged, held: e.held & ~maskOf(effect.unlock) };
+    const charged = e.charged | zoneMask(...storing);
+    return { ...voidProofs(clean), bothSides, precharged, charged, held: e.held & ~maskOf(effect.unlock) };
   }
   if ('inverter' in effect) {
     const on = effect.inverter === 'on';
@@ -294,7 +295,13 @@ export function applyEffect(e: Energy, effect: Effect): Energy {
   if ('testerProved' in effect)
     return { ...e, tester: true, proved: e.proved | e.measured, voided: e.voided & ~e.measured, measured: 0 };
   if ('measuredDead' in effect)
-    return { ...e, measured: e.tester ? e.measured | zoneBit[effect.measuredDead] : e.measured };
+    return {
+      ...e,
+      measured:
+        e.tester && standsApart(e, effect.measuredDead)
+          ? e.measured | zoneBit[effect.measuredDead]
+          : e.measured,
+    };
   if ('measuredLive' in effect) {
     const bit = zoneBit[effect.measuredLive];
     return {
@@ -324,13 +331,16 @@ export function applyEffect(e: Energy, effect: Effect): Energy {
   if ('tripExplained' in effect) return { ...clean, explained: e.explained | maskOf(effect.tripExplained) };
   if ('readyToRestore' in effect) return { ...clean, ready: true };
   if ('verified' in effect)
-    return { ...clean, verify: 'passed', touched: e.began & ~e.closed ? e.touched : 0, ready: false };
+    return { ...clean, verify: 'passed', touched: 0, ready: false };
   if ('verifyFailed' in effect) return { ...clean, verify: 'failed' };
   if ('namedPerson' in effect) return { ...clean, namedPerson: true };
   if ('guardedWork' in effect) return { ...clean, guardedWork: true };
   if ('dangerFound' in effect) return { ...clean, danger: true };
   return { ...clean, danger: false };
 }
+
+/** A run of PV conductors is a zone of its own only while both its ends are parted. */
+const standsApart = (e: Energy, zone: Zone) => zone !== 'pvRun' || e.plugsParted;
 
 /** Hands on conductors: what they land on is unproved again, covers are off, and a neutral among them is in doubt. */
 function handled(e: Energy, zone: Zone): Energy {
@@ -343,7 +353,7 @@ function handled(e: Energy, zone: Zone): Energy {
   const neutral = zone === 'acOut' || zone === 'loadPanel' ? 'unproved' : e.neutral;
   return {
     ...e,
-    touched: e.touched | zoneBit[zone],
+    touched: e.touched | (zone.startsWith('pv') && zone !== 'pvBus' ? zoneBit.pvString : zoneBit.invDC),
     polarity: e.polarity & ~moved,
     neutral,
     ready: false,
@@ -375,7 +385,6 @@ const flags = [
   'sourceRuns',
   'autoStart',
   'loadsOn',
-  'inletPlugged',
   'resistorOn',
   'plugsParted',
   'charging',
@@ -389,6 +398,16 @@ const flags = [
   'guardedWork',
   'danger',
 ] as const;
+
+/**
+ * Where every handle, plug and switch stands. Going back to a question is open only while this is as it was when the
+ * question was answered: answers can be corrected, deeds only reversed.
+ */
+export function standing(e: Energy): string {
+  const { inverterOn, sourceRuns, autoStart, loadsOn, resistorOn, plugsParted } = e;
+  const switches = [inverterOn, sourceRuns, autoStart, loadsOn, resistorOn, plugsParted];
+  return `${e.closed},${e.held},${switches.map(Number).join('')}`;
+}
 
 /** A short text that is the same for states that the rules cannot tell apart (which voided proofs there were is told, never judged). */
 export function energyKey(e: Energy): string {

@@ -38,7 +38,7 @@ export function plantStateHolds(
     case 'noLoad':
       return batteryLive(e) && e.inverterOn && (!e.loadsOn || open(e, 'acOut'));
     case 'pvOpen':
-      return openAndHeld(e, 'pv');
+      return openAndHeld(e, 'pv') && batteryLive(e);
     case 'mainOpen':
       return (
         open(e, 'main') &&
@@ -87,8 +87,4 @@ export function leftAs(e: Energy, variant: Variant): ('untouched' | 'restored' |
 }
 
 /** Only array-side conductors were handled: the string's own isolator keeps them from everything else. */
-function onlyPvTouched(e: Energy): boolean {
-  return (['packPost', 'battBus', 'invDC', 'pvBus', 'acOut', 'loadPanel', 'acIn', 'inlet'] as const).every(
-    (zone) => !hasZone(e.touched, zone),
-  );
-}
+const onlyPvTouched = (e: Energy): boolean => !hasZone(e.touched, 'invDC');

@@ -1,4 +1,5 @@
 import type { Flat, FlatNode } from '../flatten.ts';
+import { mayGoBack } from '../going-back.ts';
 
 const questionKinds: readonly string[] = ['look', 'choose', 'workOut', 'display', 'measure'];
 
@@ -73,11 +74,16 @@ export class Earlier {
         set(row, at);
         queue.push(...parents[at]!);
       }
+      for (let i = 0; i < this.size; i++)
+        if (!mayGoBack(this.nodes[node]!.path, this.nodes[i]!.path)) unset(row, i);
       return row;
     });
   }
 }
 
+const unset = (row: Uint32Array, i: number) => {
+  row[i >> 5]! &= ~(1 << (i & 31));
+};
 const set = (row: Uint32Array, i: number) => {
   row[i >> 5]! |= 1 << (i & 31);
 };

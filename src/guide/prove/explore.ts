@@ -6,6 +6,7 @@ import {
   environmentEvents,
   forgetFresh,
   initialEnergy,
+  standing,
 } from '../../safety/energy.ts';
 import type { Variant } from '../../safety/plant.ts';
 import { rules } from '../../safety/rules/index.ts';
@@ -89,6 +90,8 @@ class Walk {
   private readonly seen = new Set<number>();
   private readonly energies = new Map<string, number>();
   private readonly reached = new Set<string>();
+  /** How the plant stood whenever a step was reached by outcomes alone. */
+  private readonly stood = new Map<string, Set<string>>();
   private readonly effective = new Set<string>();
   private readonly queue: Place[] = [];
   private readonly flat: Flat;
@@ -114,13 +117,33 @@ class Walk {
     const start = this.flat.nodes.get(this.flat.start)!;
     for (const begins of this.flat.machine.begins)
       this.push({ node: start, energy: initialEnergy(this.plant, begins), straight: true });
-    let stopAt = Number.POSITIVE_INFINITY;
-    for (let i = 0; i < this.queue.length && i < stopAt; i++) {
-      this.visit(this.queue[i]!);
-      if (this.breaches.length >= this.limits.breaches) break;
-      if (this.breaches.length > 0 && stopAt === Number.POSITIVE_INFINITY)
-        stopAt = i + this.limits.statesAfterBreach;
-    }
+    let left = Number.POSITIVE_INFINITY;
+    const each = (from: number, to: () => number, deal: (place: Place) => void) => {
+      for (let i = from; i < to() && left > 0 && this.breaches.length < this.limits.breaches; i++, left--) {
+        deal(this.queue[i]!);
+        if (this.breaches.length > 0) left = Math.min(left, this.limits.statesAfterBreach);
+      }
+    };
+    // First the guide as it is laid out; then, from everywhere in that, what going back and the world can do.
+    each(
+      0,
+      () => this.queue.length,
+      (place) => this.visit(place),
+    );
+    const straight = this.queue.length;
+    each(
+      0,
+      () => straight,
+      (place) => this.disturb(place),
+    );
+    each(
+      straight,
+      () => this.queue.length,
+      (place) => {
+        this.visit(place);
+        this.disturb(place);
+      },
+    );
     return {
       states: this.seen.size * this.alike.length,
       breaches: this.breaches,
@@ -131,7 +154,12 @@ class Walk {
 
   private visit(place: Place): void {
     const { node, energy, straight } = place;
-    if (straight) this.reached.add(node.path);
+    if (straight) {
+      this.reached.add(node.path);
+      const known = this.stood.get(node.path);
+      if (known) known.add(standing(energy));
+      else this.stood.set(node.path, new Set([standing(energy)]));
+    }
     if (node.step.kind === 'end') {
       this.judgeEnd(place);
       return;
@@ -160,14 +188,19 @@ class Walk {
           outcome: edge.outcome,
         });
     }
+  }
+
+  /** What can happen at a place besides its outcomes. */
+  private disturb(place: Place): void {
+    const { node, energy } = place;
+    if (node.step.kind === 'end') return;
     for (const { event, energy: after } of environmentEvents(energy, this.plant))
       this.push({ node, energy: after, straight: false, from: place, outcome: event });
     const back = forgetFresh(energy);
-    for (const target of this.earlier.newTargets(
-      node.path,
-      energyKey(back),
-      (question) => !barredBy(question, back, this.plant),
-    ))
+    const stands = standing(back);
+    const isOpen = (question: FlatNode) =>
+      this.stood.get(question.path)?.has(stands) === true && !barredBy(question, back, this.plant);
+    for (const target of this.earlier.newTargets(node.path, energyKey(back), isOpen))
       this.push({ node: target, energy: back, straight: false, from: place, outcome: 'back' });
   }
 
