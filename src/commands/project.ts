@@ -11,6 +11,12 @@ export interface Ran {
   output: string;
 }
 
+/** What a test runner sets for itself and a build would take for its own. */
+const notInherited = /^(NODE_ENV|MODE|BASE_URL|DEV|PROD|SSR|TEST|VITEST.*)$/;
+
+const inherited = (): NodeJS.ProcessEnv =>
+  Object.fromEntries(Object.entries(process.env).filter(([name]) => !notInherited.test(name)));
+
 /**
  * Run a script with this same Node, in the project's folder. Its words are shown as they come and kept.
  * `script` is a path from the project's folder.
@@ -23,7 +29,7 @@ export function runNode(
   return new Promise((done, fail) => {
     const child = spawn(process.execPath, [script, ...args], {
       cwd: root,
-      env: { ...process.env, ASTRO_TELEMETRY_DISABLED: '1', ...env },
+      env: { ...inherited(), ASTRO_TELEMETRY_DISABLED: '1', ...env },
       stdio: ['ignore', 'pipe', 'pipe'],
     });
     let output = '';

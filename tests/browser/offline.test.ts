@@ -14,7 +14,9 @@ const noNetwork = /ERR_INTERNET_DISCONNECTED|Failed to load resource|ServiceWork
 const statusLine = (page: Page) => page.locator('fw-offline [data-role="saved"]');
 
 describe('after one visit, with the network off', () => {
-  test('every page opens from the phone alone, and the server is asked for nothing', async ({ visitor }) => {
+  test('every page opens from the phone alone, and the server is asked for nothing', async ({
+    saver: visitor,
+  }) => {
     const page = await visitor.open();
     await visitor.saved(page);
     const { files } = await listFiles(wantedBuild().folder);
@@ -32,7 +34,7 @@ describe('after one visit, with the network off', () => {
   });
 
   test('everything a page loads comes from the phone, in a tab opened with no network', async ({
-    visitor,
+    saver: visitor,
   }) => {
     await visitor.saved(await visitor.open());
     await visitor.context.setOffline(true);
@@ -51,7 +53,7 @@ describe('after one visit, with the network off', () => {
 
   test.for(['guides/?from=mail&x=1', 'guides', 'guides?x=1'])(
     'an address written otherwise still works: %s',
-    async (path, { visitor }) => {
+    async (path, { saver: visitor }) => {
       const page = await visitor.open();
       await visitor.saved(page);
       await visitor.context.setOffline(true);
@@ -62,7 +64,7 @@ describe('after one visit, with the network off', () => {
     },
   );
 
-  test('an address that leads nowhere gets the page that says so', async ({ visitor }) => {
+  test('an address that leads nowhere gets the page that says so', async ({ saver: visitor }) => {
     const page = await visitor.open();
     await visitor.saved(page);
     await visitor.context.setOffline(true);
@@ -74,7 +76,7 @@ describe('after one visit, with the network off', () => {
 });
 
 describe('what the page says of it', () => {
-  test('"saved" only once every file is there, with their number and size', async ({ visitor }) => {
+  test('"saved" only once every file is there, with their number and size', async ({ saver: visitor }) => {
     const page = await visitor.open('offline/');
     const { files, bytes } = await listFiles(wantedBuild().folder);
     const count = Object.keys(files).length;
@@ -91,7 +93,7 @@ describe('what the page says of it', () => {
     );
   });
 
-  test('files that the browser threw out are seen, and saved again', async ({ visitor }) => {
+  test('files that the browser threw out are seen, and saved again', async ({ saver: visitor }) => {
     const page = await visitor.open('offline/');
     await statusLine(page).filter({ hasText: 'Saved for offline use' }).waitFor();
     const left = () =>
@@ -112,7 +114,7 @@ describe('what the page says of it', () => {
     await expect.poll(left).toBe(before);
   });
 
-  test('the page of what is stored counts sites and visits', async ({ visitor }) => {
+  test('the page of what is stored counts sites and visits', async ({ saver: visitor }) => {
     const page = await visitor.open('offline/');
     for (const row of ['sites', 'visits', 'open', 'entries'])
       await page.locator(`[data-row="${row}"]`).filter({ hasText: '0' }).waitFor();
@@ -182,7 +184,7 @@ describe('a site that changes on its host', () => {
     );
 
   test('changes nothing while a visit is open, not even when every tab is closed', async ({ newVisitor }) => {
-    const visitor = await newVisitor({ site: served });
+    const visitor = await newVisitor({ saves: true, site: served });
     const page = await visitor.open('offline/');
     await visitor.saved(page);
     await page.locator('[data-row="visits"]').filter({ hasText: '0' }).waitFor();
@@ -194,18 +196,24 @@ describe('a site that changes on its host', () => {
     await page.getByText('waits until your open visit is closed').waitFor();
     expect(await page.getByRole('button', { name: 'Use the newer version' }).isVisible()).toBe(false);
 
+    // With no tab left to hold it back, the new worker sets to work; the pages are still those of the visit.
     await page.close();
-    const later = await visitor.context.newPage();
-    expect(await headingOf(later)).toBe(before);
-    // The new worker is at work by now, with no tab left to hold it back; the pages are still those of the visit.
-    const waiting = () =>
-      later.evaluate(async () => !!(await navigator.serviceWorker.getRegistration())?.waiting);
-    await expect.poll(waiting).toBe(false);
-    expect(await headingOf(later)).toBe(before);
+    const waits = async (): Promise<boolean> => {
+      const later = await visitor.context.newPage();
+      const heading = await headingOf(later);
+      expect(heading).toBe(before);
+      const waiting = await later.evaluate(
+        async () => !!(await navigator.serviceWorker.getRegistration())?.waiting,
+      );
+      if (waiting) await later.close();
+      return waiting;
+    };
+    await expect.poll(waits, { interval: 500 }).toBe(false);
+    expect(await headingOf(visitor.context.pages()[0]!)).toBe(before);
   });
 
   test('goes over when the visit is closed and the person says so', async ({ newVisitor }) => {
-    const visitor = await newVisitor({ site: served });
+    const visitor = await newVisitor({ saves: true, site: served });
     const page = await visitor.open('offline/');
     await visitor.saved(page);
     const before = await headingOf(page);
@@ -225,7 +233,7 @@ describe('a site that changes on its host', () => {
   });
 
   test('is not saved from half a deploy, and is when the rest is there', async ({ newVisitor }) => {
-    const visitor = await newVisitor({ site: served });
+    const visitor = await newVisitor({ saves: true, site: served });
     visitor.expected.push(/integrity|ServiceWorker|404/);
     const path = join(folder, 'guides/index.html');
     const html = await readFile(path);
@@ -238,7 +246,7 @@ describe('a site that changes on its host', () => {
   });
 
   test('is taken back by the kill switch, which leaves what the person entered', async ({ newVisitor }) => {
-    const visitor = await newVisitor({ site: served });
+    const visitor = await newVisitor({ saves: true, site: served });
     const page = await visitor.open('offline/');
     await visitor.saved(page);
     await page.locator('[data-row="visits"]').filter({ hasText: '0' }).waitFor();
@@ -256,7 +264,7 @@ describe('a site that changes on its host', () => {
 });
 
 describe('a host that sends /x/index.html to /x/', () => {
-  test('does not keep pages from opening with no network', async ({ visitor, newVisitor }) => {
+  test('does not keep pages from opening with no network', async ({ saver: visitor, newVisitor }) => {
     const host = createServer(async (request, response) => {
       const url = request.url ?? '/';
       if (url.endsWith('/index.html')) {
@@ -269,7 +277,10 @@ describe('a host that sends /x/index.html to /x/', () => {
     });
     await new Promise<void>((done) => host.listen(0, '127.0.0.1', done));
     const address = host.address() as { port: number };
-    const there = await newVisitor({ site: { ...visitor.site, url: `http://127.0.0.1:${address.port}/` } });
+    const there = await newVisitor({
+      saves: true,
+      site: { ...visitor.site, url: `http://127.0.0.1:${address.port}/` },
+    });
     const page = await there.open();
     await there.saved(page);
     await there.context.setOffline(true);

@@ -71,7 +71,13 @@ let site: Promise<Site> | undefined;
 /** The phone in the visitor's hand. */
 export const phone = { viewport: { width: 390, height: 844 }, locale: 'en-US', timezoneId: 'UTC' } as const;
 
+export const lightings = ['sun', 'shade', 'dark'] as const;
+
 export interface VisitorOptions {
+  /** Let the page save itself for offline use. Off unless asked for: it takes two seconds of every test. */
+  saves?: boolean;
+  /** The lighting chosen, as if on an earlier visit. */
+  lighting?: (typeof lightings)[number];
   /** Another site than the one built from here. */
   site?: Site;
   /** How the phone differs from the usual one. */
@@ -85,6 +91,8 @@ export interface VisitorOptions {
 export const test = base.extend<{
   newVisitor: (options?: VisitorOptions) => Promise<Visitor>;
   visitor: Visitor;
+  /** A visitor whose browser saves the site for offline use. */
+  saver: Visitor;
 }>({
   // biome-ignore lint/correctness/noEmptyPattern: Vitest reads from the pattern which fixtures this one needs.
   newVisitor: async ({}, use) => {
@@ -92,7 +100,16 @@ export const test = base.extend<{
     await use(async (options = {}) => {
       browser ??= launchBrowser();
       site ??= serveSite();
-      const context = await (await browser).newContext({ ...phone, ...options.phone });
+      const context = await (await browser).newContext({
+        ...phone,
+        serviceWorkers: options.saves ? 'allow' : 'block',
+        ...options.phone,
+      });
+      if (options.lighting)
+        await context.addInitScript((name) => {
+          // A tab that shows no page yet has no storage.
+          if (location.protocol === 'http:') localStorage.setItem('faultwright-lighting', name);
+        }, options.lighting);
       const visitor = new Visitor(context, options.site ?? (await site));
       visitors.push(visitor);
       return visitor;
@@ -101,4 +118,5 @@ export const test = base.extend<{
     expect(visitors.flatMap(({ wrong }) => wrong)).toEqual([]);
   },
   visitor: async ({ newVisitor }, use) => use(await newVisitor()),
+  saver: async ({ newVisitor }, use) => use(await newVisitor({ saves: true })),
 });
