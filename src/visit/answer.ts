@@ -90,10 +90,16 @@ function shown({ askedOf }: Draft, block: string, outcome?: string): { asked?: A
  * What an input comes to: the entries to write, or what is wrong with it. Nothing is changed here; the caller writes the
  * entries first and folds them after.
  * @param nowMs the time, milliseconds since 1970
- * @param asked what the page showed, kept with the answer
+ * @param askedOf what the page shows, kept with the answers
  */
-export function answer(know: Knowledge, state: RunState, input: Input, nowMs: number): Answered {
-  const draft: Draft = { state, entries: [] };
+export function answer(
+  know: Knowledge,
+  state: RunState,
+  input: Input,
+  nowMs: number,
+  askedOf?: AskedOf,
+): Answered {
+  const draft: Draft = { state, entries: [], ...(askedOf ? { askedOf } : {}) };
   noticeExpiry(know, draft, nowMs);
   const problems = apply(know, draft, input, nowMs);
   if (problems.length > 0) return { ok: false, problems, entries: draft.entries };
@@ -117,6 +123,7 @@ function apply(know: Knowledge, draft: Draft, input: Input, nowMs: number): Inpu
     if (text.length > longestNote) return problem('run.problem.longNote', { longest: longestNote });
     return put({ kind: 'note', text });
   }
+  if (input.type === 'notice') return [];
   if (state.closed) return problem('run.problem.closed');
   switch (input.type) {
     case 'facts': {
@@ -140,7 +147,7 @@ function apply(know: Knowledge, draft: Draft, input: Input, nowMs: number): Inpu
   }
 }
 
-type StepInput = Exclude<Input, { type: 'note' | 'facts' | 'away' | 'changed' | 'undoAct' }>;
+type StepInput = Exclude<Input, { type: 'note' | 'notice' | 'facts' | 'away' | 'changed' | 'undoAct' }>;
 
 function applyToStep(know: Knowledge, draft: Draft, input: StepInput, nowMs: number): InputProblem[] {
   const { state } = draft;

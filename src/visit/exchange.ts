@@ -1,24 +1,12 @@
 import type { MessageRef } from '../quantity/message.ts';
 import { readJson } from '../site/safe-json.ts';
 import { type Entry, entrySchema } from './entries.ts';
-
-/** Format and version of a file of visits. A later version may be read by a later program, never guessed at here. */
-const fileFormat = 'faultwright-visits';
-const fileVersion = 1;
+import { fileFormat, fileVersion, type Log } from './visit-file.ts';
 
 /** Longest file read, in characters. */
 const longestFile = 20_000_000;
 const mostVisits = 500;
 const mostEntries = 5000;
-
-/** The whole log of one visit, in order. */
-export type Log = readonly Entry[];
-
-/** The text of a file that holds these visits whole. */
-export function exportVisits(logs: readonly Log[]): string {
-  const visits = logs.map((entries) => ({ entries }));
-  return `${JSON.stringify({ format: fileFormat, version: fileVersion, visits }, null, 1)}\n`;
-}
 
 export type VisitsRead = { ok: true; logs: Entry[][] } | { ok: false; reason: MessageRef };
 

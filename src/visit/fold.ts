@@ -187,6 +187,16 @@ function forgottenFrom(state: RunState, index: number): Forgets {
 export const energyOnReturn = (state: RunState, index: number): Energy =>
   energyAfter(state.energy, state.variant, { seq: 0, does: forgottenFrom(state, index) });
 
+/** The energy state in which an answer of the trail was given. */
+export function energyBefore(state: RunState, index: number): Energy {
+  const { seq } = state.trail[index]!;
+  return energyOf(
+    begins(state),
+    state.variant,
+    state.deeds.filter((deed) => deed.seq < seq),
+  );
+}
+
 /** Back before an answer: the trail is cut there. What was done and the counts of loops stay. */
 function returned(state: RunState, toSeq: number, at: string): RunState {
   const index = state.trail.findIndex((step) => step.seq === toSeq);

@@ -21,6 +21,8 @@ export type Input =
   | { type: 'undoAct' }
   /** The person was away, or someone else was at the plant: no proof holds. */
   | { type: 'away' }
+  /** Time has passed: a proof that has grown too old is written to the log. */
+  | { type: 'notice' }
   /** The site sheet as it is now. */
   | { type: 'facts'; sheet: SiteSheet }
   /** Go on by the changed guide. */

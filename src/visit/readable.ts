@@ -100,7 +100,7 @@ function answerLine(entry: EntryOf<'answer'>, units: UnitSystem): Line {
   );
   const deeds = entry.does.filter(isAct).map((act): MessageRef => {
     const [verb, object] = Object.entries(act)[0] as [string, string | boolean];
-    return { id: `visit.deed.${verb}`, params: { of: String(object) } };
+    return { id: 'visit.log.deed', params: { verb, of: String(object) } };
   });
   const id = entry.by ? `visit.log.by.${entry.by}` : 'visit.log.answer';
   const params = { title: titleOf(entry), answer: entry.asked?.answer ?? '', outcome: entry.outcome };

@@ -1,6 +1,9 @@
+import type { FlatNode } from '../guide/flatten.ts';
+import { mayGoBack } from '../guide/going-back.ts';
 import { type Bar, barredBy } from '../safety/barred.ts';
 import { type Effect, isAct } from '../safety/effects.ts';
-import { energyOnReturn, type RunState } from './fold.ts';
+import { standing } from '../safety/energy.ts';
+import { energyBefore, energyOnReturn, type RunState } from './fold.ts';
 import type { Knowledge } from './knowledge.ts';
 import { nodeAt } from './step.ts';
 import type { TrailStep } from './trail.ts';
@@ -14,7 +17,7 @@ export type Way =
   | {
       open: false;
       why: 'barred';
-      bar: Bar;
+      bar: Bar | 'other-procedure' | 'stands-otherwise';
       needs: string;
       since: readonly Effect[];
       reversedBy: readonly Effect[];
@@ -50,6 +53,18 @@ const questionKinds = ['look', 'choose', 'display', 'measure'];
 const actsFrom = (trail: readonly TrailStep[], index: number): Effect[] =>
   trail.slice(index).flatMap((step) => step.does.filter(isAct));
 
+/** What stands in the way of going back: the same conditions as the prover's walk, in its order. */
+function backBar(
+  state: RunState,
+  index: number,
+  node: FlatNode,
+): Bar | 'other-procedure' | 'stands-otherwise' | undefined {
+  if (!mayGoBack(state.position.path, node.path)) return 'other-procedure';
+  const back = energyOnReturn(state, index);
+  if (standing(energyBefore(state, index)) !== standing(back)) return 'stands-otherwise';
+  return barredBy(node, back, state.variant);
+}
+
 /** Whether the run may go back to the answer at `index` of its trail, to read or correct it. */
 export function wayBack(know: Knowledge, state: RunState, index: number): Way {
   const step = state.trail[index];
@@ -57,7 +72,7 @@ export function wayBack(know: Knowledge, state: RunState, index: number): Way {
   const node = nodeAt(know, step.path);
   if (step.by || !questionKinds.includes(node.step.kind)) return { open: false, why: 'notAsked' };
   const since = actsFrom(state.trail, index);
-  const bar = barredBy(node, energyOnReturn(state, index), state.variant);
+  const bar = backBar(state, index, node);
   if (!bar) return { open: true, since };
   const reversedBy = since
     .toReversed()

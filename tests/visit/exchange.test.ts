@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { cardOf } from '../../src/visit/card.ts';
 import { entrySchema } from '../../src/visit/entries.ts';
-import { exportVisits, importVisits, mergeLog } from '../../src/visit/exchange.ts';
+import { importVisits, mergeLog } from '../../src/visit/exchange.ts';
 import { openRun } from '../../src/visit/run.ts';
+import { exportVisits } from '../../src/visit/visit-file.ts';
 import { Drive } from './drive.ts';
 
 const run = new Drive().toClosed();

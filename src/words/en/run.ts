@@ -13,6 +13,10 @@ const runMessages: Readonly<Record<string, (params: Params) => string>> = {
   'run.problem.atEnd': () => 'The run has come to its end. Meet the items and close the visit.',
   'run.problem.notAtEnd': () => 'The run has not come to an end, so it cannot be closed here.',
   'run.problem.noWay': () => 'The guide has no way on for this answer. Choose “Not sure”.',
+  'run.bar.other-procedure': () =>
+    'That question stands outside the procedure you are in. End this procedure first: finish it, or leave it by its own way out.',
+  'run.bar.stands-otherwise': () =>
+    'A handle, switch or plug was moved since that was answered. Put it back first: answers can be corrected, deeds only reversed.',
   'run.bar.state': () => 'The plant is not as this step needs it.',
   'run.bar.current-not-shown': () =>
     'It has not just been shown that no current flows here. Show 0 A on the zeroed clamp again first.',

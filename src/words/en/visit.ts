@@ -1,20 +1,9 @@
+import { deedText } from './deeds.ts';
 import { factLabel } from './site.ts';
 import { steps } from './steps.ts';
 import { zoneName } from './zones.ts';
 
 type Params = Readonly<Record<string, string | number>>;
-
-/** Devices as people call them. */
-export const deviceNames: Readonly<Record<string, string>> = {
-  packs: 'pack breakers',
-  main: 'battery main switch',
-  pv: 'PV isolator of this string',
-  pvOther: 'PV isolators of the other strings',
-  acOut: 'AC output breaker',
-  acIn: 'AC input isolator',
-  others: 'isolators of the other inverters',
-};
-const device = ({ of }: Params) => deviceNames[String(of)] ?? String(of);
 
 const bandOf = ({ min, max }: Params): string => {
   if (min !== '' && max !== '') return ` Expected ${min} to ${max}.`;
@@ -61,26 +50,7 @@ export const visitMessages: Readonly<Record<string, (params: Params) => string>>
   'visit.log.closed': ({ result, leaves }) =>
     `Closed. ${steps.results[String(result)]}. ${steps.leaves[String(leaves)]}`,
 
-  'visit.deed.open': (params) => `Opened: ${device(params)}.`,
-  'visit.deed.close': (params) => `Closed: ${device(params)}.`,
-  'visit.deed.lock': (params) => `Locked: ${device(params)}.`,
-  'visit.deed.tagPlus': (params) => `Tagged, and one further measure: ${device(params)}.`,
-  'visit.deed.unlock': (params) => `Lock taken off: ${device(params)}.`,
-  'visit.deed.inverter': ({ of }) => `Inverter switched ${of}.`,
-  'visit.deed.source': ({ of }) => `Second source ${of === 'running' ? 'started' : 'stopped'}.`,
-  'visit.deed.autoStart': ({ of }) => `Auto-start ${of}.`,
-  'visit.deed.loads': ({ of }) => `Loads switched ${of}.`,
-  'visit.deed.inlet': ({ of }) => `Generator lead ${of}.`,
-  'visit.deed.bleed': () => 'Stored charge taken out through a resistor.',
-  'visit.deed.waited': () => 'Waited for stored charge to drain.',
-  'visit.deed.touch': () => 'Hands on conductors, proved dead.',
-  'visit.deed.handleLive': () => 'Worked on conductors that stay live.',
-  'visit.deed.plugs': ({ of }) => `String plugs ${of}.`,
-  'visit.deed.liftNeutral': () => 'Neutral lifted.',
-  'visit.deed.resistor': ({ of }) => `Pre-charge resistor ${of}.`,
-  'visit.deed.insulationTest': () => 'Insulation test made.',
-  'visit.deed.enableCharging': () => 'Charging enabled.',
-  'visit.deed.lift': () => 'Heavy lift done.',
+  'visit.log.deed': ({ verb, of }) => deedText({ [String(verb)]: of }),
 
   'visit.file.tooLong': ({ longest }) =>
     `The file is too big. A file of visits has at most ${longest} million characters.`,

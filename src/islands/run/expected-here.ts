@@ -1,0 +1,34 @@
+import { formatQuantity } from '../../quantity/format.ts';
+import type { UnitSystem } from '../../quantity/kinds.ts';
+import type { StepView } from '../../visit/step.ts';
+import { runWords } from '../../words/en/run-page.ts';
+import { bandText } from './band.ts';
+import { make, ours } from './dom.ts';
+import type { Plate } from './plate.ts';
+import { sayExpected } from './say-expected.ts';
+
+/** Writes on the plate what the meter should show on this site, and why. */
+export function expectedHere(plate: Plate, view: StepView, units: UnitSystem): void {
+  const known = view.readings.flatMap(({ id, scale }) => (scale ? [{ id, scale }] : []));
+  if (known.length === 0) return;
+  const lines = known.map(({ id, scale }) => {
+    const about =
+      scale.nominal === undefined
+        ? ''
+        : ` (${runWords.band.nominal(formatQuantity(scale.nominal, scale.kind, { system: units }))})`;
+    const figure = make('span', { className: 'reading', textContent: `${bandText(scale, units)}${about}` });
+    const label = known.length > 1 ? `${plate.readingLabel(id)}: ` : '';
+    return make('p', {}, label, figure);
+  });
+  const reasons = new Set(known.flatMap(({ scale }) => scale.why.map((each) => sayExpected(each, units))));
+  const why = [...reasons].map((text) => make('p', { className: 'small', textContent: text }));
+  const heading = make('p', { className: 'plate-label', textContent: runWords.band.here });
+  const box = ours(make('div', { className: 'site-band' }, heading, ...lines, ...why));
+  const expect = plate.part('expect');
+  if (expect) {
+    expect.append(box);
+    return;
+  }
+  box.classList.add('plate-expect');
+  (plate.part('readings') ?? plate.section.lastElementChild)?.before(box);
+}

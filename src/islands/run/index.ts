@@ -1,0 +1,81 @@
+import { openDb } from '../../visit/db.ts';
+import { listVisits, newVisitId } from '../../visit/store.ts';
+import { runWords } from '../../words/en/run-page.ts';
+import { make, ours } from './dom.ts';
+import { loadKnowledge } from './load.ts';
+import { RunView } from './run-view.ts';
+import { type PageWords, Session } from './session.ts';
+import { Stage } from './stage.ts';
+import { type Chosen, resumePanel, siteChoices, startPanel } from './start-panel.ts';
+
+/** Runs the guide or procedure that stands inside it: the same plates, one at a time, with a meter window. */
+class FwRun extends HTMLElement {
+  connectedCallback(): void {
+    if (this.dataset.state !== undefined) return;
+    this.dataset.state = 'loading';
+    this.#boot().catch((error: unknown) => {
+      console.error(error);
+      this.dataset.state = 'failed';
+      this.prepend(
+        ours(
+          make('p', {
+            className: 'notice-line',
+            textContent: runWords.start.failed,
+            attrs: { role: 'alert' },
+          }),
+        ),
+      );
+    });
+  }
+
+  async #boot(): Promise<void> {
+    const stage = new Stage(this);
+    const words: PageWords = {
+      titleOf: (block) => stage.titleOf(block),
+      askedOf: (block, outcome) => stage.plate(block)?.asked(outcome),
+    };
+    const guide = this.dataset.guide ?? '';
+    const know = await loadKnowledge(guide);
+    const run = (session: Session) => {
+      for (const own of this.querySelectorAll(':scope > [data-run-ui]')) own.remove();
+      this.dataset.state = 'running';
+      new RunView(stage, session).open();
+    };
+    const resume = async (visit: string): Promise<boolean> => {
+      const session = await Session.resume(know, visit, words).catch(() => undefined);
+      if (session) run(session);
+      return session !== undefined;
+    };
+    const asked = new URL(location.href).searchParams.get('visit');
+    if (asked !== null && (await resume(asked))) return;
+
+    const start = async ({ sheet, subject, begins }: Chosen) => {
+      void navigator.storage?.persist?.();
+      const guideTitle = document.querySelector('h1')?.textContent?.trim() ?? guide;
+      const visit = newVisitId();
+      const chosen = { visit, sheet, begins, guideTitle, ...(subject === undefined ? {} : { subject }) };
+      run(await Session.begin(know, chosen, words));
+    };
+    const open = await listVisits().then(
+      (cards) => cards.filter((card) => card.guide === guide && card.result === undefined),
+      () => [],
+    );
+    const panels = [
+      asked !== null && ours(make('p', { className: 'notice-line', textContent: runWords.start.gone })),
+      open.length > 0 && resumePanel(open, (id) => void resume(id)),
+      !(await openDb().catch(() => undefined)) &&
+        ours(
+          make('p', {
+            className: 'notice-line',
+            textContent: runWords.trouble.blocked,
+            attrs: { role: 'alert' },
+          }),
+        ),
+      startPanel(know, await siteChoices(), (chosen) => void start(chosen)),
+    ];
+    this.prepend(...panels.filter((panel) => panel !== false));
+    this.dataset.state = 'ready';
+  }
+}
+
+customElements.define('fw-run', FwRun);

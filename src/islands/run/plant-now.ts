@@ -1,0 +1,30 @@
+import { plantNow } from '../../visit/ending.ts';
+import type { RunState } from '../../visit/fold.ts';
+import { deviceNames } from '../../words/en/devices.ts';
+import { runWords } from '../../words/en/run-page.ts';
+import { make } from './dom.ts';
+
+const words = runWords.menu;
+
+/** How the plant stands, as far as the run was told: what is open, what is locked, what is live. */
+export function plantList(state: RunState): HTMLElement {
+  const now = plantNow(state);
+  const names = (list: readonly string[]) =>
+    list.length === 0 ? words.none : list.map((device) => deviceNames[device] ?? device).join('; ');
+  const row = (term: string, text: string) =>
+    make('div', {}, make('dt', { textContent: term }), make('dd', { textContent: text }));
+  return make(
+    'div',
+    { className: 'plant-now' },
+    make(
+      'dl',
+      { className: 'gear' },
+      row(words.heldOpen, names(now.heldOpen)),
+      now.openNotHeld.length > 0 && row(words.openNotHeld, names(now.openNotHeld)),
+      row(words.closed, names(now.closed)),
+    ),
+    make('p', { textContent: now.inverterOn ? words.inverterOn : words.inverterOff }),
+    now.resistorOn && make('p', { textContent: words.resistorOn }),
+    now.danger && make('p', { textContent: words.danger }),
+  );
+}

@@ -1,0 +1,11 @@
+import type { UnitSystem } from '../../quantity/kinds.ts';
+import type { MessageRef } from '../../quantity/message.ts';
+import { expectedWords } from '../../words/en/expected.ts';
+import { fill } from '../worksheet/say.ts';
+
+/** Why a band is where it is, or what a worksheet says, with this site's numbers. */
+export function sayExpected({ id, params }: MessageRef, units: UnitSystem): string {
+  const template = expectedWords[id];
+  if (template === undefined) throw new Error(`no words for ${id}`);
+  return fill(template, params ?? {}, units);
+}
