@@ -1,9 +1,11 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
+import { z } from 'astro/zod';
 import { parse } from 'yaml';
 import { guides, procedures } from '../../machines/index.ts';
 import { causeHead, glossaryEntry, guideHead, sourceEntry } from '../content-schemas.ts';
 import type { ContentFile, ContentInput } from '../guide/content-check.ts';
+import type { ContentFinding } from '../guide/content-finding.ts';
 import { hazardRisks, signalWord } from '../safety/hazard-severity.ts';
 import { ppe, tools } from '../words/en/gear.ts';
 import { hazards } from '../words/en/hazards.ts';
@@ -15,31 +17,37 @@ const words = join(top, 'content/en');
 
 const headPattern = /^---\r?\n([\s\S]*?)\r?\n---/;
 
-/** A content file's head, held to its schema. */
-function head(path: string, source: string, kind: ContentFile['kind']) {
-  const written: unknown = parse(headPattern.exec(source)?.[1] ?? '');
-  const schema = kind === 'cause' ? causeHead : guideHead;
-  const read = schema.safeParse(written);
-  if (!read.success) throw new Error(`${path}: ${read.error.message}`);
-  return read.data;
+/** A content file's head, held to its schema, or what is wrong with it in words. */
+function head(source: string, kind: ContentFile['kind']) {
+  try {
+    const written: unknown = parse(headPattern.exec(source)?.[1] ?? '');
+    const read = (kind === 'cause' ? causeHead : guideHead).safeParse(written);
+    return read.success ? read.data : z.prettifyError(read.error);
+  } catch (error) {
+    return error instanceof Error ? error.message : String(error);
+  }
 }
 
-function filesOf(folder: string, kind: ContentFile['kind']): ContentFile[] {
+function filesOf(folder: string, kind: ContentFile['kind'], broken: ContentFinding[]): ContentFile[] {
   return readdirSync(join(words, folder))
     .filter((name) => name.endsWith('.mdx'))
     .sort()
     .map((name) => {
       const path = `content/en/${folder}/${name}`;
       const source = readFileSync(join(top, path), 'utf8');
-      const data = head(path, source, kind);
-      return {
-        path,
-        kind,
-        id: basename(name, '.mdx'),
-        source,
-        sources: data.source,
-        ...('guide' in data ? { guide: data.guide } : {}),
-      };
+      const id = basename(name, '.mdx');
+      const data = head(source, kind);
+      if (typeof data !== 'string')
+        return {
+          path,
+          kind,
+          id,
+          source,
+          sources: data.source,
+          ...('guide' in data ? { guide: data.guide } : {}),
+        };
+      broken.push({ file: path, id, message: data });
+      return { path, kind, id, source, sources: [] };
     });
 }
 
@@ -56,14 +64,17 @@ export const readSources = () => sourceEntry.array().parse(yaml('sources.yaml'))
  * @param cited sources named by worksheets and the like
  */
 export function readContent(cited: ContentInput['cited'] = []): ContentInput {
+  const broken: ContentFinding[] = [];
+  const files = [
+    ...filesOf('guides', 'guide', broken),
+    ...filesOf('procedures', 'procedure', broken),
+    ...filesOf('causes', 'cause', broken),
+  ];
   return {
     guides,
     procedures,
-    files: [
-      ...filesOf('guides', 'guide'),
-      ...filesOf('procedures', 'procedure'),
-      ...filesOf('causes', 'cause'),
-    ],
+    files,
+    broken,
     words: {
       hazards: Object.fromEntries(Object.entries(hazards).map(([id, { word }]) => [id, word])),
       ppe: Object.keys(ppe),

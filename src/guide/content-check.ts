@@ -44,6 +44,8 @@ export interface ContentInput {
   signalWords: Readonly<Record<string, string>>;
   /** Ids of the source list. */
   sources: readonly string[];
+  /** Files whose head could not be read. */
+  broken: readonly ContentFinding[];
   /** Source ids named elsewhere (worksheets, glossary), and by what. */
   cited: readonly { where: string; id: string }[];
 }
@@ -76,6 +78,7 @@ const severityOrder = ['danger', 'warning', 'caution', 'notice'];
 /** Everything wrong between machines and words; empty when they fit. */
 export function checkContent(input: ContentInput): ContentFinding[] {
   return [
+    ...input.broken,
     ...input.guides.flatMap((machine) => machineFindings(machine, 'guide', input)),
     ...input.procedures.flatMap((machine) => machineFindings(machine, 'procedure', input)),
     ...orphanFiles(input),

@@ -248,6 +248,7 @@ export function fittingInput(): ContentInput {
     },
     signalWords: { 'pv-arc': 'danger', 'live-metering': 'warning', 'pv-live-in-light': 'warning' },
     sources: ['a-book'],
+    broken: [],
     cited: [],
   };
 }
