@@ -127,31 +127,31 @@ export function startPanel(
     const names = sheet?.strings.map((each) => each.name) ?? [];
     if (names.length === 1) subject = names[0];
     const asksString = machine.subject === 'pvString' && sheet !== undefined && names.length > 0;
-    const string =
-      asksString &&
-      radios(
-        words.subject,
-        names.map((name) => ({ value: name, label: name })),
-        subject,
-        (name) => {
-          subject = name;
-        },
-      );
+    const string = asksString
+      ? radios(
+          words.subject,
+          names.map((name) => ({ value: name, label: name })),
+          subject,
+          (name) => {
+            subject = name;
+          },
+        )
+      : undefined;
     const plant =
-      machine.begins.length > 1 &&
-      radios(
-        words.begins,
-        machine.begins.map((state) => ({
-          value: state,
-          label: states[state]?.label ?? state,
-          ...(states[state] ? { note: states[state].live } : {}),
-        })),
-        begins,
-        (state) => {
-          begins = state as BeginState;
-        },
-      );
-    const facts = make('div');
+      machine.begins.length > 1
+        ? radios(
+            words.begins,
+            machine.begins.map((state) => ({
+              value: state,
+              label: states[state]?.label ?? state,
+              ...(states[state] ? { note: states[state].live } : {}),
+            })),
+            begins,
+            (state) => {
+              begins = state as BeginState;
+            },
+          )
+        : undefined;
     const begin = make('button', { type: 'submit', className: 'btn btn-primary', textContent: words.begin });
     const form = make(
       'form',
@@ -161,7 +161,6 @@ export function startPanel(
       make('p', {}, make('a', { className: 'btn', href: href('site/'), textContent: words.editSite })),
       string?.element,
       plant?.element,
-      facts,
       begin,
     );
     form.addEventListener('submit', (event) => {
