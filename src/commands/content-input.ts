@@ -24,7 +24,7 @@ function head(source: string, kind: ContentFile['kind']) {
     const read = (kind === 'cause' ? causeHead : guideHead).safeParse(written);
     return read.success ? read.data : z.prettifyError(read.error);
   } catch (error) {
-    return error instanceof Error ? error.message : String(error);
+    return (error instanceof Error ? error.message : String(error)).split('\n')[0]!;
   }
 }
 

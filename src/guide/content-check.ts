@@ -114,6 +114,7 @@ function machineFindings(
     seen.set(block.id, block);
     if (!machine.steps[block.id]) say(block.id, 'has words but the machine has no such step');
     if (!block.title) say(block.id, 'has no title');
+    else if (block.title === block.id) say(block.id, 'has its id for a title');
   }
   for (const [stepId, step] of Object.entries(machine.steps)) {
     const block = seen.get(stepId);

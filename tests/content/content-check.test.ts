@@ -44,6 +44,12 @@ const changes: readonly [name: string, change: Change, id: string, message: RegE
     'safe',
     /belongs to/,
   ],
+  [
+    'a title that is only the id',
+    withWords('small-guide', 'title="Ready?"', 'title="ready"'),
+    'ready',
+    /its id for a title/,
+  ],
   ['a step without a title', withWords('small-guide', ' title="Ready?"', ''), 'ready', /no title/],
   [
     'an outcome without words',
