@@ -1,6 +1,7 @@
 import type { QuantityKind } from '../quantity/kinds.ts';
 import type { Effect } from '../safety/effects.ts';
 import type { Device, Zone } from '../safety/plant.ts';
+import type { Promised } from '../safety/promises.ts';
 
 /**
  * The words a guide or a procedure is written in. A machine file is plain data in these words: it says how a diagnosis
@@ -207,6 +208,8 @@ export interface EndStep extends StepBase {
   leaves: readonly Leaves[];
   /** `guarded` and `isolated`: what is confirmed before walking away. */
   items?: readonly HoldItem[];
+  /** What a procedure that performs this one may rely on here. */
+  promises?: readonly Promised[];
 }
 
 export type Step = PlainStep | ReadingStep | HoldStep | PerformStep | VerdictStep | EndStep;

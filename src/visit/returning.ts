@@ -55,11 +55,12 @@ const actsFrom = (trail: readonly TrailStep[], index: number): Effect[] =>
 
 /** What stands in the way of going back: the same conditions as the prover's walk, in its order. */
 function backBar(
+  know: Knowledge,
   state: RunState,
   index: number,
   node: FlatNode,
 ): Bar | 'other-procedure' | 'stands-otherwise' | undefined {
-  if (!mayGoBack(state.position.path, node.path)) return 'other-procedure';
+  if (!mayGoBack(nodeAt(know, state.position.path), node)) return 'other-procedure';
   const back = energyOnReturn(state, index);
   if (standing(energyBefore(state, index)) !== standing(back)) return 'stands-otherwise';
   return barredBy(node, back, state.variant);
@@ -72,7 +73,7 @@ export function wayBack(know: Knowledge, state: RunState, index: number): Way {
   const node = nodeAt(know, step.path);
   if (step.by || !questionKinds.includes(node.step.kind)) return { open: false, why: 'notAsked' };
   const since = actsFrom(state.trail, index);
-  const bar = backBar(state, index, node);
+  const bar = backBar(know, state, index, node);
   if (!bar) return { open: true, since };
   const reversedBy = since
     .toReversed()

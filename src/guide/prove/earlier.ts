@@ -74,8 +74,7 @@ export class Earlier {
         set(row, at);
         queue.push(...parents[at]!);
       }
-      for (let i = 0; i < this.size; i++)
-        if (!mayGoBack(this.nodes[node]!.path, this.nodes[i]!.path)) unset(row, i);
+      for (let i = 0; i < this.size; i++) if (!mayGoBack(this.nodes[node]!, this.nodes[i]!)) unset(row, i);
       return row;
     });
   }

@@ -9,6 +9,7 @@ import {
   standing,
 } from '../../safety/energy.ts';
 import type { Variant } from '../../safety/plant.ts';
+import { kept, promiseText } from '../../safety/promises.ts';
 import { rules } from '../../safety/rules/index.ts';
 import { leftAs } from '../../safety/states.ts';
 import type { Flat, FlatEdge, FlatNode } from '../flatten.ts';
@@ -255,6 +256,10 @@ class Walk {
       fail('left guarded without its items');
     if (step.leaves.includes('isolated') && !items.includes('owner-told'))
       fail('left isolated and nobody told');
+    // A finding that has grown old, or that Back has skipped, bars the caller's own steps: only the straight way is promised.
+    for (const promise of place.straight ? (step.promises ?? []) : [])
+      if (!kept(promise, place.energy, this.plant))
+        fail(`promises ${promiseText(promise)}, and it is not so`);
     if (step.leaves.includes('guarded')) return;
     const left: readonly string[] = leftAs(place.energy, this.plant);
     if (!step.leaves.some((leaves) => left.includes(leaves)))

@@ -34,7 +34,9 @@ function withArrow(step: Step, outcome: string, change: (to: Outcome) => Outcome
   if (step.kind === 'perform')
     copy.endings = { ...step.endings, [outcome]: change(plain(step.endings[outcome]!)) };
   else if ((step.kind === 'measure' || step.kind === 'display') && step.rows)
-    copy.rows = step.rows.map((row) => (row.id === outcome ? { ...row, ...change(row) } : row));
+    copy.rows = step.rows.map((row) =>
+      row.id === outcome ? { id: row.id, when: row.when, ...change(row) } : row,
+    );
   else if (step.kind !== 'end')
     copy.outcomes = {
       ...step.outcomes,

@@ -28,6 +28,14 @@ const runMessages: Readonly<Record<string, (params: Params) => string>> = {
     'This device tripped, and why is neither known nor ruled out. It must not be closed again yet.',
   'run.bar.packs-not-alike': () => 'The packs are not shown to be alike in volts and in charge.',
   'run.bar.resistor-still-on': () => 'The pre-charge resistor is still on. Take it off first.',
+  'run.bar.under-load': () =>
+    'This must not be opened under load. Loads off, inverter off and the source stopped first.',
+  'run.bar.polarity-not-proved': () =>
+    'Signed volts on the source side have not been read since the conductors were moved.',
+  'run.bar.unit-running': () =>
+    'Turn the inverter off first: this PV isolator is not made to close onto a running tracker.',
+  'run.bar.neutral-in-doubt': () =>
+    'The neutral is not shown to hold. Prove it with the loads off, then with one test load.',
   'run.bar.sides-not-read': () => 'Both sides of the open switch have not just been read.',
   'run.bar.not-precharged': () => 'The bus is not pre-charged, or the resistor is off again.',
   'run.bar.not-proved-dead': () => 'This place is not proved dead now.',
