@@ -125,7 +125,8 @@ export const steps = {
     usedBy: 'Used by',
     map: 'Map of this guide',
     mapOf: (title: string) => `Map: ${title}`,
-    mapLede: 'Every step and where each answer leads. A filled step was taken in the open visit. Ends that many steps lead to are in the list alone.',
+    mapLede:
+      'Every step and where each answer leads. A filled step was taken in the open visit. Ends that many steps lead to are in the list alone.',
     mapList: 'The same as a list',
     backToGuide: 'Back to the guide',
     plant: 'Where the test points are',
