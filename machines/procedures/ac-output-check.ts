@@ -202,9 +202,8 @@ export default {
           id: 'undetermined',
           when: { v1: ['ok', 'undetermined'], ng: ['ok', 'undetermined'] },
           to: 'loads-back-off',
-          does: [{ verifyFailed: true }],
         },
-        { id: 'sags', when: {}, to: 'loads-back-off', does: [{ verifyFailed: true }] },
+        { id: 'sags', when: {}, to: 'loads-back-off' },
       ],
     },
     'loads-back-off': {
@@ -227,7 +226,13 @@ export default {
       minutes: 1,
       outcomes: { done: { to: 'left-guarded', does: [{ inverter: 'off' }] } },
     },
-    sound: { kind: 'end', result: 'done', leaves: ['restored', 'isolated'], items: isolatedItems },
+    sound: {
+      kind: 'end',
+      result: 'done',
+      leaves: ['restored', 'isolated'],
+      items: isolatedItems,
+      promises: [{ closed: 'acOut' }, 'loadsOn', 'neutralSound', 'verified'],
+    },
     'left-guarded': {
       kind: 'end',
       result: 'leftGuarded',

@@ -101,12 +101,10 @@ export default {
         zero: { to: 'pv-open', does: [{ zeroShown: 'pv' }, { zeroShown: 'pvOther' }] },
         flows: {
           to: 'pv-settle',
-          does: [{ currentFlows: 'pv' }, { currentFlows: 'pvOther' }],
           limit: { counter: 'pv-amps', max: 2, otherwise: 'pv-flows' },
         },
         undetermined: {
           to: 'pv-settle',
-          does: [{ currentFlows: 'pv' }, { currentFlows: 'pvOther' }],
           limit: { counter: 'pv-amps', max: 2, otherwise: 'pv-flows' },
         },
       },
@@ -116,7 +114,7 @@ export default {
       kind: 'look',
       hazards: ['pv-reversed-arc'],
       minutes: 1,
-      outcomes: { understood: { to: 'left-guarded', does: [{ dangerFound: true }] } },
+      outcomes: { understood: 'left-guarded' },
     },
     'pv-open': {
       kind: 'operate',
@@ -193,12 +191,10 @@ export default {
         zero: { to: 'main-open', does: [{ zeroShown: 'main' }] },
         flows: {
           to: 'battery-draw',
-          does: [{ currentFlows: 'main' }],
           limit: { counter: 'battery-amps', max: 2, otherwise: 'left-guarded' },
         },
         undetermined: {
           to: 'battery-draw',
-          does: [{ currentFlows: 'main' }],
           limit: { counter: 'battery-amps', max: 2, otherwise: 'left-guarded' },
         },
       },
@@ -259,7 +255,24 @@ export default {
       unsure: 'left-isolated',
       outcomes: { done: { to: 'isolated-dead', does: [{ inlet: 'unplugged' }] } },
     },
-    'isolated-dead': { kind: 'end', result: 'done', leaves: ['isolated'], items: isolatedItems },
+    'isolated-dead': {
+      kind: 'end',
+      result: 'done',
+      leaves: ['isolated'],
+      items: isolatedItems,
+      promises: [
+        { held: 'main' },
+        { held: 'pv' },
+        { held: 'pvOther' },
+        { held: 'acIn' },
+        { held: 'others' },
+        { held: 'acOut' },
+        { provedDead: 'invDC' },
+        { provedDead: 'pvBus' },
+        { provedDead: 'acOut' },
+        { provedDead: 'acIn' },
+      ],
+    },
     'left-isolated': { kind: 'end', result: 'leftIsolated', leaves: ['isolated'], items: isolatedItems },
     'left-guarded': {
       kind: 'end',

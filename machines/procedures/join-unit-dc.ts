@@ -40,12 +40,11 @@ export default {
         unit: { point: 'unit-dc', scale: 's2-before', mode: 'dcVolts', signed: true },
       },
       rows: [
-        { id: 'reversed', when: { unit: 'reversed' }, to: 'left-guarded', does: [{ dangerFound: true }] },
+        { id: 'reversed', when: { unit: 'reversed' }, to: 'left-guarded' },
         {
           id: 'held-up',
           when: { unit: ['alike', 'above'] },
           to: 'left-guarded',
-          does: [{ dangerFound: true }],
         },
         { id: 'uncharged', when: { bus: 'ok', unit: ['absent', 'apart', 'undetermined'] }, to: 'unlock' },
         { id: 'bus-changed', when: {}, to: 'left-guarded' },
@@ -128,6 +127,7 @@ export default {
       result: 'done',
       leaves: ['guarded'],
       items: [...isolatedItems, ...guardedItems.filter(({ id }) => id !== 'owner-told')],
+      promises: [{ unlocked: 'others' }],
     },
     'left-guarded': { kind: 'end', result: 'leftGuarded', leaves: ['guarded'], items: guardedItems },
     stopped: { kind: 'end', result: 'leftGuarded', leaves: ['guarded'], items: stoppedItems },

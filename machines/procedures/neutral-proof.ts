@@ -148,9 +148,9 @@ export default {
       kind: 'operate',
       hazards: ['neutral-open'],
       minutes: 1,
-      outcomes: { done: { to: 'left-guarded', does: [{ inverter: 'off' }, { dangerFound: true }] } },
+      outcomes: { done: { to: 'left-guarded', does: [{ inverter: 'off' }] } },
     },
-    sound: { kind: 'end', result: 'done', leaves: ['untouched'] },
+    sound: { kind: 'end', result: 'done', leaves: ['untouched'], promises: ['neutralSound'] },
     'left-guarded': {
       kind: 'end',
       result: 'leftGuarded',

@@ -29,12 +29,10 @@ export default {
         zero: { to: 'open-pv', does: [{ zeroShown: 'pv' }] },
         flows: {
           to: 'stop-unit',
-          does: [{ currentFlows: 'pv' }],
           limit: { counter: 'amps', max: 2, otherwise: 'still-flows' },
         },
         undetermined: {
           to: 'stop-unit',
-          does: [{ currentFlows: 'pv' }],
           limit: { counter: 'amps', max: 2, otherwise: 'still-flows' },
         },
       },
@@ -49,7 +47,7 @@ export default {
       kind: 'look',
       hazards: ['pv-reversed-arc'],
       minutes: 1,
-      outcomes: { understood: { to: 'left-guarded', does: [{ dangerFound: true }] } },
+      outcomes: { understood: 'left-guarded' },
     },
     'open-pv': {
       kind: 'operate',
@@ -69,7 +67,13 @@ export default {
         tagged: { to: 'open', does: [{ tagPlus: 'pv' }] },
       },
     },
-    open: { kind: 'end', result: 'done', leaves: ['isolated'], items: isolatedItems },
+    open: {
+      kind: 'end',
+      result: 'done',
+      leaves: ['isolated'],
+      items: isolatedItems,
+      promises: [{ held: 'pv' }],
+    },
     'left-guarded': {
       kind: 'end',
       result: 'leftGuarded',

@@ -165,8 +165,8 @@ export default {
       readings: { s2: { point: 'S2', scale: 's2-fell', mode: 'dcVolts' } },
       outcomes: {
         fell: { to: 'sides', limit: { counter: 'held-up', max: 3, otherwise: 'left-guarded' } },
-        held: { to: 'left-guarded', does: [{ dangerFound: true }] },
-        undetermined: { to: 'left-guarded', does: [{ dangerFound: true }] },
+        held: 'left-guarded',
+        undetermined: 'left-guarded',
       },
     },
     unlock: {
@@ -420,7 +420,13 @@ export default {
         tagged: { to: 'left-isolated', does: [{ tagPlus: 'main' }] },
       },
     },
-    closed: { kind: 'end', result: 'done', leaves: ['isolated'], items: isolatedItems },
+    closed: {
+      kind: 'end',
+      result: 'done',
+      leaves: ['isolated'],
+      items: isolatedItems,
+      promises: [{ closed: 'main' }, { unlocked: 'main' }, 'resistorOff'],
+    },
     'left-isolated': { kind: 'end', result: 'leftIsolated', leaves: ['isolated'], items: isolatedItems },
     'left-guarded': { kind: 'end', result: 'leftGuarded', leaves: ['guarded'], items: guardedItems },
     stopped: { kind: 'end', result: 'leftGuarded', leaves: ['guarded'], items: stoppedItems },

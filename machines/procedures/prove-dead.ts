@@ -64,8 +64,8 @@ export default {
       tools: ['meter-cat3-1000', 'proving-source'],
       minutes: 2,
       readings: {
-        dc: { point: 'S1', scale: 'known-live-dc', mode: 'dcVolts' },
-        ac: { point: 'proving-source', scale: 'proving-ac', mode: 'acVolts' },
+        dc: { point: 'S1', scale: 'known-live-battery', mode: 'dcVolts' },
+        ac: { point: 'proving-source', scale: 'known-live-ac', mode: 'acVolts' },
       },
       rows: [
         { id: 'right', when: { dc: 'live', ac: 'live' }, to: 'dc-dead', does: [{ testerProved: true }] },
@@ -115,8 +115,8 @@ export default {
       readings: { later: { point: 'I', scale: 'not-rising-dc', mode: 'dcVolts' } },
       outcomes: {
         steady: 'pv-dead',
-        rising: { to: 'dc-live', does: [{ measuredLive: 'invDC' }] },
-        undetermined: { to: 'dc-live', does: [{ measuredLive: 'invDC' }] },
+        rising: 'dc-live',
+        undetermined: 'dc-live',
       },
     },
     'dc-live': {
@@ -131,7 +131,7 @@ export default {
           to: 'label-wait',
           limit: { counter: 'dc-wait', max: 2, otherwise: 'bleed-ready' },
         },
-        steady: { to: 'left-guarded', does: [{ dangerFound: true }] },
+        steady: 'left-guarded',
       },
     },
     'bleed-ready': {
@@ -195,8 +195,8 @@ export default {
       readings: { later: { point: 'P2', scale: 'not-rising-pv', mode: 'dcVolts' } },
       outcomes: {
         steady: 'out-dead',
-        rising: { to: 'pv-live', does: [{ measuredLive: 'pvBus' }] },
-        undetermined: { to: 'pv-live', does: [{ measuredLive: 'pvBus' }] },
+        rising: 'pv-live',
+        undetermined: 'pv-live',
       },
     },
     'pv-live': {
@@ -211,7 +211,7 @@ export default {
           to: 'label-wait',
           limit: { counter: 'pv-wait', max: 2, otherwise: 'bleed-pv-ready' },
         },
-        steady: { to: 'left-guarded', does: [{ dangerFound: true }] },
+        steady: 'left-guarded',
         wandering: { to: 'ghost', limit: { counter: 'ghost', max: 2, otherwise: 'left-isolated' } },
       },
     },
@@ -298,7 +298,7 @@ export default {
       cant: 'left-guarded',
       unsure: 'left-guarded',
       outcomes: {
-        steady: { to: 'left-guarded', does: [{ dangerFound: true }] },
+        steady: 'left-guarded',
         wandering: { to: 'ghost', limit: { counter: 'ghost', max: 2, otherwise: 'left-isolated' } },
       },
     },
@@ -312,7 +312,7 @@ export default {
       readings: { lowz: { point: 'ghost', scale: 'dead-ac', mode: 'lowZVolts' } },
       outcomes: {
         dead: 'neighbour',
-        live: { to: 'left-guarded', does: [{ dangerFound: true }] },
+        live: 'left-guarded',
         undetermined: 'left-guarded',
       },
     },
@@ -331,8 +331,8 @@ export default {
       tools: ['meter-cat3-1000', 'proving-source'],
       minutes: 2,
       readings: {
-        dc: { point: 'S1', scale: 'known-live-dc', mode: 'dcVolts' },
-        ac: { point: 'proving-source', scale: 'proving-ac', mode: 'acVolts' },
+        dc: { point: 'S1', scale: 'known-live-battery', mode: 'dcVolts' },
+        ac: { point: 'proving-source', scale: 'known-live-ac', mode: 'acVolts' },
       },
       rows: [
         { id: 'right', when: { dc: 'live', ac: 'live' }, to: 'proved', does: [{ testerProved: true }] },
@@ -340,7 +340,6 @@ export default {
           id: 'not-right',
           when: {},
           to: 'tester-failed',
-          does: [{ measuredLive: 'invDC' }],
           limit: { counter: 'tester-after', max: 1, otherwise: 'left-isolated' },
         },
       ],
@@ -352,7 +351,18 @@ export default {
       minutes: 3,
       outcomes: { mended: 'label-wait', 'no-tester': 'left-isolated' },
     },
-    proved: { kind: 'end', result: 'done', leaves: ['isolated'], items: isolatedItems },
+    proved: {
+      kind: 'end',
+      result: 'done',
+      leaves: ['isolated'],
+      items: isolatedItems,
+      promises: [
+        { provedDead: 'invDC' },
+        { provedDead: 'pvBus' },
+        { provedDead: 'acOut' },
+        { provedDead: 'acIn' },
+      ],
+    },
     'left-isolated': { kind: 'end', result: 'leftIsolated', leaves: ['isolated'], items: isolatedItems },
     'left-guarded': { kind: 'end', result: 'leftGuarded', leaves: ['guarded'], items: guardedItems },
     stopped: { kind: 'end', result: 'leftGuarded', leaves: ['guarded'], items: stoppedItems },

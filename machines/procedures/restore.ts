@@ -18,8 +18,8 @@ const inletPairs: Record<string, Reading> = {
 const allDead = Object.fromEntries(Object.keys(inletPairs).map((id) => [id, 'dead']));
 
 const testerReadings: Record<string, Reading> = {
-  dc: { point: 'S1', scale: 'known-live-dc', mode: 'dcVolts' },
-  ac: { point: 'proving-source', scale: 'proving-ac', mode: 'acVolts' },
+  dc: { point: 'S1', scale: 'known-live-battery', mode: 'dcVolts' },
+  ac: { point: 'proving-source', scale: 'known-live-ac', mode: 'acVolts' },
 };
 
 /** Back on in order: battery, other units' DC, PV, second source, inverter, output, loads; each lock off by its owner. */
@@ -88,7 +88,7 @@ export default {
           id: 'not-dead',
           when: {},
           to: 'left-guarded',
-          does: [{ measuredLive: 'inlet' }, { dangerFound: true }],
+          does: [{ measuredLive: 'inlet' }],
         },
       ],
     },
@@ -144,7 +144,7 @@ export default {
       readings: { lowest: { point: 'P1', scale: 'string-polarity', mode: 'dcVolts', signed: true } },
       outcomes: {
         ok: { to: 'pv-unlock', does: [{ polarityProved: 'pv' }] },
-        reversed: { to: 'left-guarded', does: [{ dangerFound: true }] },
+        reversed: 'left-guarded',
         absent: 'ac-without-pv',
         over: 'ac-without-pv',
         undetermined: 'ac-without-pv',
@@ -194,7 +194,12 @@ export default {
       procedure: 'restore-ac',
       endings: { on: 'left-isolated', 'left-guarded': 'left-guarded' },
     },
-    restored: { kind: 'end', result: 'done', leaves: ['restored'] },
+    restored: {
+      kind: 'end',
+      result: 'done',
+      leaves: ['restored'],
+      promises: ['loadsOn', 'autoStart', 'neutralSound', 'verified'],
+    },
     'left-isolated': { kind: 'end', result: 'leftIsolated', leaves: ['isolated'], items: isolatedItems },
     'left-guarded': { kind: 'end', result: 'leftGuarded', leaves: ['guarded'], items: guardedItems },
     stopped: { kind: 'end', result: 'leftGuarded', leaves: ['guarded'], items: stoppedItems },

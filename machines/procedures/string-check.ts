@@ -41,7 +41,7 @@ export default {
       readings: { p1: { point: 'P1', scale: 'pv-string-volts', mode: 'dcVolts', signed: true } },
       outcomes: {
         ok: { to: 'poles', does: [{ polarityProved: 'pv' }] },
-        reversed: { to: 'left-isolated', does: [{ dangerFound: true }] },
+        reversed: 'left-isolated',
         'slightly-negative': 'left-isolated',
         'near-zero': 'left-isolated',
         'held-off': 'left-isolated',
@@ -76,7 +76,7 @@ export default {
           when: { plus: ['settled', 'undetermined'], minus: ['settled', 'undetermined'] },
           to: 'left-isolated',
         },
-        { id: 'steady', when: {}, to: 'left-isolated', does: [{ dangerFound: true }] },
+        { id: 'steady', when: {}, to: 'left-isolated' },
       ],
     },
     'test-choice': {
@@ -110,7 +110,7 @@ export default {
       readings: { ohms: { point: 'PG-minus', scale: 'pv-insulation-ohms', mode: 'insulation' } },
       outcomes: {
         sound: { to: 'test-settle', does: [{ insulationTest: 'pvString' }] },
-        leak: { to: 'left-isolated', does: [{ insulationTest: 'pvString' }, { dangerFound: true }] },
+        leak: { to: 'left-isolated', does: [{ insulationTest: 'pvString' }] },
         undetermined: { to: 'left-isolated', does: [{ insulationTest: 'pvString' }] },
       },
     },
@@ -265,7 +265,7 @@ export default {
           to: 'add-load',
           limit: { counter: 'making', max: 1, otherwise: 'reopen' },
         },
-        { id: 'not-right', when: {}, to: 'reopen', does: [{ verifyFailed: true }] },
+        { id: 'not-right', when: {}, to: 'reopen' },
       ],
     },
     'add-load': {
@@ -281,7 +281,13 @@ export default {
       procedure: 'open-string',
       endings: { open: 'left-isolated', 'left-guarded': 'left-guarded' },
     },
-    connected: { kind: 'end', result: 'done', leaves: ['restored', 'isolated'], items: isolatedItems },
+    connected: {
+      kind: 'end',
+      result: 'done',
+      leaves: ['restored', 'isolated'],
+      items: isolatedItems,
+      promises: [{ closed: 'pv' }, 'verified'],
+    },
     'left-isolated': { kind: 'end', result: 'leftIsolated', leaves: ['isolated'], items: isolatedItems },
     'left-guarded': { kind: 'end', result: 'leftGuarded', leaves: ['guarded'], items: guardedItems },
     stopped: { kind: 'end', result: 'leftGuarded', leaves: ['guarded'], items: stoppedItems },

@@ -114,7 +114,7 @@ export const repair = {
         to: 'tester-after',
         does: [{ measuredDead: 'pvRun' }],
       },
-      { id: 'not-dead', when: {}, to: 'left-open' },
+      { id: 'not-dead', when: {}, to: 'left-open', does: [{ measuredLive: 'pvRun' }] },
     ],
     cant: 'left-open',
     unsure: 'left-open',

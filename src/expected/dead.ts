@@ -93,8 +93,8 @@ function proving(id: string): ScaleDef {
 }
 
 /** The battery side of the main switch as a known live source: the bank's own volts, all of them. */
-const knownLiveDc: ScaleDef = {
-  id: 'known-live-dc',
+const knownLiveBattery: ScaleDef = {
+  id: 'known-live-battery',
   kind: 'voltage',
   zones: ['low', 'live', 'high'],
   build({ sheet: { battery } }) {
@@ -106,14 +106,19 @@ const knownLiveDc: ScaleDef = {
     return {
       ok: true,
       scale: scaleOf(
-        'known-live-dc',
+        'known-live-battery',
         'voltage',
         [
           ['low', params.low],
           ['live', params.high],
           ['high', null],
         ],
-        { expected: 'live', why: [{ id: 'expected.knownLiveDc', params }], uses: params, overRange: 'high' },
+        {
+          expected: 'live',
+          why: [{ id: 'expected.knownLiveBattery', params }],
+          uses: params,
+          overRange: 'high',
+        },
       ),
     };
   },
@@ -125,7 +130,7 @@ export const deadScales: readonly ScaleDef[] = [
   dead('dead-ac'),
   notRising('not-rising-dc', 'dc-dead'),
   notRising('not-rising-pv', 'pv-dead'),
-  proving('proving-dc'),
-  proving('proving-ac'),
-  knownLiveDc,
+  proving('known-live-dc'),
+  proving('known-live-ac'),
+  knownLiveBattery,
 ];

@@ -13,11 +13,13 @@ export type Bar =
   /** It tripped, and why is neither known nor ruled out. */
   | 'trip-not-explained'
   | 'packs-not-alike'
+  /** A neutral that was moved, or that nobody has shown to hold, with what leans on it. */
+  | 'neutral-in-doubt'
   /** Signed volts on the source side are missing since the conductors were moved. */
   | 'polarity-not-proved'
   /** A PV device that is not made to make under load, and a tracker that may run. */
   | 'unit-running'
-  /** The battery is not to be opened with the inverter or the loads on. */
+  /** Not to be opened under load: battery with inverter or loads on, output with loads on, AC input with its source running. */
   | 'under-load'
   /** The main switch is not to be left locked with the pre-charge resistor across it. */
   | 'resistor-still-on'
@@ -28,6 +30,11 @@ export type Bar =
 /** A finding that an act leans on and that does not keep: missing or grown old. */
 function perished(effect: Effect, e: Energy, variant: Variant): Bar | undefined {
   if ('open' in effect && effect.open === 'main' && (e.inverterOn || e.loadsOn)) return 'under-load';
+  if ('open' in effect && (effect.open === 'acOut' || effect.open === 'others') && e.loadsOn)
+    return 'under-load';
+  if ('open' in effect && effect.open === 'acIn' && e.sourceRuns) return 'under-load';
+  if ('open' in effect && effect.open === 'others' && !hasDevice(e.zero, 'others'))
+    return 'current-not-shown';
   if ('open' in effect && (effect.open === 'main' || effect.open === 'pv' || effect.open === 'pvOther'))
     return hasDevice(e.zero, effect.open) ? undefined : 'current-not-shown';
   if ('measuredDead' in effect) {
@@ -35,6 +42,9 @@ function perished(effect: Effect, e: Energy, variant: Variant): Bar | undefined 
     return e.tester && !hasZone(e.charged, effect.measuredDead) ? undefined : 'tester-not-proved';
   }
   if ('measuredLive' in effect && provedDead(e, effect.measuredLive)) return 'already-proved';
+  if ('neutral' in effect && effect.neutral === 'proved' && e.neutral === 'unproved')
+    return 'neutral-in-doubt';
+  if ('loads' in effect && effect.loads === 'on' && e.neutral !== 'sound') return 'neutral-in-doubt';
   if (('lock' in effect && effect.lock === 'main') || ('tagPlus' in effect && effect.tagPlus === 'main'))
     return e.resistorOn ? 'resistor-still-on' : undefined;
   if ('close' in effect && hasDevice(e.tripped & ~e.explained, effect.close)) return 'trip-not-explained';

@@ -160,7 +160,7 @@ export function initialEnergy(variant: Variant, begins: BeginState): Energy {
     case 'running':
       return base;
     case 'noLoad':
-      return { ...base, loadsOn: false };
+      return { ...base, loadsOn: false, neutral: 'unproved' };
     case 'pvOpen':
       return { ...base, closed: all & ~maskOf('pv'), held: maskOf('pv'), polarity: all & ~maskOf('pv') };
     case 'batteryOnly': {
@@ -172,6 +172,7 @@ export function initialEnergy(variant: Variant, begins: BeginState): Energy {
         held: open,
         polarity: maskOf('main', 'packs'),
         packsAlike: true,
+        neutral: 'unproved',
       };
     }
     case 'mainOpen':
@@ -180,9 +181,10 @@ export function initialEnergy(variant: Variant, begins: BeginState): Energy {
       return {
         ...base,
         ...off,
-        closed: all & ~isolation,
-        held: isolation,
+        closed: all & ~isolation & ~maskOf('acOut'),
+        held: isolation | maskOf('acOut'),
         polarity: 0,
+        neutral: 'unproved',
         proved: begins === 'dead' ? zoneMask('invDC', 'pvBus', 'acOut', 'acIn') : 0,
         charged: begins === 'dead' ? 0 : base.charged,
       };
@@ -330,8 +332,7 @@ export function applyEffect(e: Energy, effect: Effect): Energy {
     };
   if ('tripExplained' in effect) return { ...clean, explained: e.explained | maskOf(effect.tripExplained) };
   if ('readyToRestore' in effect) return { ...clean, ready: true };
-  if ('verified' in effect)
-    return { ...clean, verify: 'passed', touched: 0, ready: false };
+  if ('verified' in effect) return { ...clean, verify: 'passed', touched: 0, ready: false };
   if ('verifyFailed' in effect) return { ...clean, verify: 'failed' };
   if ('namedPerson' in effect) return { ...clean, namedPerson: true };
   if ('guardedWork' in effect) return { ...clean, guardedWork: true };

@@ -1,5 +1,5 @@
 import { hasDevice, hasZone } from '../energy.ts';
-import { alwaysLive } from '../plant.ts';
+import { alwaysLive, type Device } from '../plant.ts';
 import { notIsolated, provedDead } from '../states.ts';
 import { energisedPpe, type Rule } from './rule.ts';
 
@@ -38,9 +38,13 @@ export const everySource: Rule = {
   id: 'I9',
   onDeed({ effect, before, variant }) {
     if (!('touch' in effect) || effect.touch === 'pvRun') return undefined;
-    const left = notIsolated(before, variant).filter(
+    const left: Device[] = notIsolated(before, variant).filter(
       (device) => device === 'acIn' || device === 'others' || device === 'pvOther',
     );
+    // A load with a source of its own feeds back through the output breaker.
+    const output =
+      effect.touch === 'acOut' && (hasDevice(before.closed, 'acOut') || !hasDevice(before.held, 'acOut'));
+    if (output) left.push('acOut');
     return left.length > 0 ? `still connected: ${left.join(', ')}` : undefined;
   },
 };

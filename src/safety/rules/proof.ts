@@ -1,13 +1,41 @@
 import { hasDevice, hasZone } from '../energy.ts';
 import { alwaysLive, type Zone } from '../plant.ts';
 import { notIsolated, provedDead } from '../states.ts';
-import { acceptedZones, earnedBy, into, type Rule } from './rule.ts';
+import { acceptedZones, earnedBy, energisedPpe, into, type Rule, type RuleNode } from './rule.ts';
 
 const dcZones: readonly Zone[] = ['invDC', 'pvBus', 'pvRun', 'battBus'];
+
+/** Zones with capacitors: what was taken out can creep back. */
+const storing: readonly Zone[] = ['invDC', 'pvBus'];
+
+/** A second look at the same pair, judged against the first. */
+const readAgain = (node: RuleNode | undefined, zone: Zone): boolean =>
+  node?.step.kind === 'measure' &&
+  node.step.at?.includes(zone) === true &&
+  Object.values(node.step.readings ?? {}).some(({ scale }) => scale.startsWith('not-rising'));
 
 /** I2: live, dead, live: same tester, every pair and each pole to earth, on both ranges, all at or below the dead threshold. */
 export const proofOrder: Rule = {
   id: 'I2',
+  onGraph(graph) {
+    for (const node of graph.nodes.values()) {
+      const zone = node.step.proves;
+      if (!zone) continue;
+      for (const edge of node.edges) {
+        if (!edge.when) continue;
+        const calls = (key: string) =>
+          edge.does.some((effect) => (effect as Record<string, unknown>)[key] === zone);
+        if (!calls('measuredDead') && !calls('measuredLive'))
+          return { path: node.path, reason: `${edge.outcome} of a dead test says nothing of its zone` };
+        if (calls('measuredDead') && storing.includes(zone) && !readAgain(graph.nodes.get(edge.to), zone))
+          return {
+            path: node.path,
+            reason: 'a zone that stores charge is not read again after half a minute',
+          };
+      }
+    }
+    return undefined;
+  },
   onDeed({ node, edge, effect, before }) {
     if ('testerProved' in effect)
       return earnedBy(node, edge, ['live']) ? undefined : 'tester called good without a live reading';
@@ -57,6 +85,8 @@ export const insulationTest: Rule = {
     const zone = effect.insulationTest;
     if (!node.step.hazards?.includes('insulation-test-volts'))
       return 'no hazard statement for the test volts';
+    if (!energisedPpe.every((item) => node.step.ppe?.includes(item)))
+      return 'protective equipment not listed';
     const held = into(graph, node.path).every(
       ({ node: from }) =>
         from.step.kind === 'hold' &&

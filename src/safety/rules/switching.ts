@@ -114,8 +114,13 @@ export const underLoad: Rule = {
       !mainBreaksLoad(variant)
     )
       return 'main opened without zero current shown';
-    if ('open' in effect && effect.open === 'others' && before.loadsOn)
-      return 'other units switched under load';
+    if ('open' in effect && effect.open === 'others') {
+      if (before.loadsOn) return 'other units switched under load';
+      if (!hasDevice(before.zero, 'others')) return 'other units opened without zero current shown';
+    }
+    if ('open' in effect && effect.open === 'acOut' && before.loadsOn) return 'output opened under load';
+    if ('open' in effect && effect.open === 'acIn' && before.sourceRuns)
+      return 'AC input opened with its source running';
     if (
       'close' in effect &&
       (effect.close === 'pv' || effect.close === 'pvOther') &&

@@ -1,4 +1,4 @@
-import { hasZone } from '../energy.ts';
+import { hasDevice, hasZone } from '../energy.ts';
 import { plantStateHolds } from '../states.ts';
 import { earnedBy, energisedPpe, type Rule } from './rule.ts';
 
@@ -17,6 +17,7 @@ export const restore: Rule = {
       return node.step.kind === 'measure' || node.step.kind === 'display'
         ? undefined
         : 'called working without a reading';
+    if ('close' in effect && hasDevice(before.held, effect.close)) return 'closed with a lock still on';
     return 'unlock' in effect && !before.ready ? 'a lock came off before the work was made ready' : undefined;
   },
 };
