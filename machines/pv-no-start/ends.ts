@@ -6,7 +6,7 @@ const guardItems = [
   { id: 'owner-told' },
   { id: 'return-time' },
 ] as const;
-const isolatedItems = [{ id: 'locked-tagged' }, { id: 'covers-on' }, { id: 'owner-told' }] as const;
+const isolatedItems = [{ id: 'tags-on' }, { id: 'covers-on' }, { id: 'owner-told' }] as const;
 
 /** How a run of this guide can end. */
 export const ends = {

@@ -239,7 +239,7 @@ export const groundChecks = {
     hazards: ['pv-arc'],
     causes: ['unequal-strings'],
     because: [{ step: 'parallel-clamp', outcomes: ['backward', 'some', 'isc-like'] }],
-    outcomes: { leave: 'left-open' },
+    outcomes: { mend: 'make-safe', leave: 'left-open' },
     cant: 'left-open',
     unsure: 'left-open',
   },

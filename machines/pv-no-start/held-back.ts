@@ -83,7 +83,7 @@ export const heldBack = {
     state: 'asFound',
     tools: ['test-load-1kw'],
     minutes: 2,
-    outcomes: { done: 'load-after' },
+    outcomes: { done: 'load-after', 'unit-dropped': 'ready-battery' },
     cant: 'settings',
     unsure: 'settings',
   },
