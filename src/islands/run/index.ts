@@ -1,10 +1,10 @@
 import { openDb } from '../../visit/db.ts';
 import { listVisits, newVisitId } from '../../visit/store.ts';
 import { runWords } from '../../words/en/run-page.ts';
+import { Book } from './book.ts';
 import { make, ours } from './dom.ts';
-import { loadKnowledge } from './load.ts';
 import { RunView } from './run-view.ts';
-import { type PageWords, Session } from './session.ts';
+import { Session } from './session.ts';
 import { Stage } from './stage.ts';
 import { type Chosen, resumePanel, siteChoices, startPanel } from './start-panel.ts';
 
@@ -30,19 +30,15 @@ class FwRun extends HTMLElement {
 
   async #boot(): Promise<void> {
     const stage = new Stage(this);
-    const words: PageWords = {
-      titleOf: (block) => stage.titleOf(block),
-      askedOf: (block, outcome) => stage.plate(block)?.asked(outcome),
-    };
     const guide = this.dataset.guide ?? '';
-    const know = await loadKnowledge(guide);
+    const book = await Book.open(this.dataset.kind === 'procedure' ? 'procedure' : 'guide', guide);
     const run = (session: Session) => {
       for (const own of this.querySelectorAll(':scope > [data-run-ui]')) own.remove();
       this.dataset.state = 'running';
       new RunView(stage, session).open();
     };
     const resume = async (visit: string): Promise<boolean> => {
-      const session = await Session.resume(know, visit, words).catch(() => undefined);
+      const session = await Session.resume(book, stage, visit).catch(() => undefined);
       if (session) run(session);
       return session !== undefined;
     };
@@ -54,7 +50,7 @@ class FwRun extends HTMLElement {
       const guideTitle = document.querySelector('h1')?.textContent?.trim() ?? guide;
       const visit = newVisitId();
       const chosen = { visit, sheet, begins, guideTitle, ...(subject === undefined ? {} : { subject }) };
-      run(await Session.begin(know, chosen, words));
+      run(await Session.begin(book, stage, chosen));
     };
     const open = await listVisits().then(
       (cards) => cards.filter((card) => card.guide === guide && card.result === undefined),
@@ -71,7 +67,7 @@ class FwRun extends HTMLElement {
             attrs: { role: 'alert' },
           }),
         ),
-      startPanel(know, await siteChoices(), (chosen) => void start(chosen)),
+      startPanel(book.know, await siteChoices(), (chosen) => void start(chosen)),
     ];
     this.prepend(...panels.filter((panel) => panel !== false));
     this.dataset.state = 'ready';

@@ -68,19 +68,15 @@ export class RunView implements Host {
   open(): void {
     const { root } = this.#stage;
     this.#stage.open();
-    root.prepend(ours(this.#head), ours(this.#live));
-    root.append(this.#menu.element);
+    this.#stage.frame([ours(this.#head), ours(this.#live)], this.#menu.element);
     this.#session.onChange = () => this.#onChange();
     addEventListener('popstate', () => this.#follow());
     root.addEventListener('click', (event) => this.#onLink(event));
     document.querySelector('.stop-bar')?.addEventListener('click', (event) => this.#onStop(event));
     setInterval(() => this.#tick(), 1000);
     document.addEventListener('visibilitychange', () => this.#tick());
-    const pointed = this.#places.pointed(this.state.trail.length, this.#block);
-    this.#setReading(pointed);
-    if (!this.#reading) this.#places.replace(this.#block, this.state.trail.length);
     this.#stood = this.#standing;
-    this.#render();
+    this.#follow();
     void this.#expire();
   }
 
@@ -107,7 +103,8 @@ export class RunView implements Host {
       this.#showProblems([]);
       return true;
     }
-    if (this.#standing === before) this.#showProblems(result.problems);
+    if ('why' in result) this.#showProblems([{ message: { id: `run.problem.${result.why}` } }]);
+    else if (this.#standing === before) this.#showProblems(result.problems);
     return false;
   }
 
@@ -116,9 +113,10 @@ export class RunView implements Host {
     this.#render();
   }
 
-  #openAnswer(index: number): void {
+  async #openAnswer(index: number): Promise<void> {
     const step = this.state.trail[index];
     if (!step) return;
+    await this.#session.ready(step.path);
     this.#reading = { block: step.block, index };
     this.#render();
   }
@@ -131,26 +129,23 @@ export class RunView implements Host {
 
   /** The browser's Back or Forward was pressed, or an address of this page typed. */
   #follow(): void {
-    this.#setReading(this.#places.pointed(this.state.trail.length, this.#block));
+    const pointed = this.#places.pointed(this.state.trail.length, this.#block);
+    if (pointed.to === 'answer') {
+      void this.#openAnswer(pointed.index);
+      return;
+    }
+    this.#reading = pointed.to === 'block' ? { block: pointed.block, index: -1 } : undefined;
     this.#render();
-  }
-
-  #setReading(pointed: ReturnType<Places['pointed']>): void {
-    if (pointed.to === 'now') this.#reading = undefined;
-    if (pointed.to === 'block') this.#reading = { block: pointed.block, index: -1 };
-    if (pointed.to !== 'answer') return;
-    const step = this.state.trail[pointed.index];
-    this.#reading = step && { block: step.block, index: pointed.index };
   }
 
   /** A link to another step of the page opens it for reading. */
   #onLink(event: MouseEvent): void {
-    const link = (event.target as Element).closest<HTMLAnchorElement>('a[href^="#"]');
-    const block = link && decodeURIComponent(link.hash.slice(1));
+    const link = (event.target as Element).closest('a');
+    const block = link ? blockOf(link) : undefined;
     if (!block || !this.#stage.plate(block) || event.ctrlKey || event.metaKey || event.shiftKey) return;
     event.preventDefault();
     const index = this.state.trail.findLastIndex((step) => step.block === block);
-    if (index >= 0 && block !== this.#block) this.#openAnswer(index);
+    if (index >= 0 && block !== this.#block) void this.#openAnswer(index);
     else this.read(block);
   }
 
@@ -258,7 +253,7 @@ export class RunView implements Host {
     const site = [sheet.name, begin.subject].filter(Boolean).join(', ');
     const notice = (text: string) =>
       make('p', { className: 'notice-line', textContent: text, attrs: { role: 'alert' } });
-    const strip = trailStrip(this, (index) => this.#openAnswer(index));
+    const strip = trailStrip(this, (index) => void this.#openAnswer(index));
     strip.querySelectorAll('li').forEach((item, index) => {
       const seq = this.state.trail[index]?.seq;
       if (seq !== undefined && stale.has(seq)) item.dataset.stale = '';
@@ -322,6 +317,16 @@ export class RunView implements Host {
   plateOf(block: string): Plate | undefined {
     return this.#stage.plate(block);
   }
+}
+
+/** The step that a link speaks of: one of this page, or one of a procedure's page as it is called in this run. */
+function blockOf(link: HTMLAnchorElement): string | undefined {
+  const { origin, pathname, hash } = link;
+  const step = decodeURIComponent(hash.slice(1));
+  if (step === '' || origin !== location.origin) return undefined;
+  if (pathname === location.pathname) return step;
+  const procedure = /\/procedures\/([^/]+)\/$/.exec(pathname)?.[1];
+  return procedure && `${procedure}--${step}`;
 }
 
 interface ErrorLine {

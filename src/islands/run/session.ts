@@ -1,82 +1,102 @@
-import { type AskedOf, answer } from '../../visit/answer.ts';
+import { type AskedOf, answer, answerFromSheet, type Draft } from '../../visit/answer.ts';
+import type { Entry } from '../../visit/entries.ts';
 import type { RunState } from '../../visit/fold.ts';
 import type { Answered, Input } from '../../visit/input.ts';
 import type { Knowledge } from '../../visit/knowledge.ts';
 import { advance, beginVisit, openRun, type Start } from '../../visit/run.ts';
 import { readVisit, VisitLog, type Written } from '../../visit/store.ts';
+import type { Book } from './book.ts';
+import type { Stage } from './stage.ts';
 
 /** Why a run goes on in memory alone. */
 export type Trouble = 'full' | 'blocked';
 
-type Given = Answered | { ok: false; problems: []; entries: []; why: 'busy' | 'otherTab' };
-
-/** The words of the page that a log keeps. */
-export interface PageWords {
-  titleOf(block: string): string;
-  askedOf: AskedOf;
-}
+/** What became of an input. `notLoaded`: the next step could not be had, so nothing was written. */
+type Given = Answered | { ok: false; problems: []; entries: []; why: 'busy' | 'otherTab' | 'notLoaded' };
+const nothing = (why: 'busy' | 'otherTab' | 'notLoaded'): Given => ({
+  ok: false,
+  problems: [],
+  entries: [],
+  why,
+});
 
 /** One visit being run in this tab: its log, the state it leads to, and what storage says. */
 export class Session {
-  readonly know: Knowledge;
-  readonly #log: VisitLog;
-  readonly #words: PageWords;
-  #state: RunState;
+  readonly #book: Book;
+  readonly #stage: Stage;
+  #log = new VisitLog([], () => void this.#follow());
+  #state!: RunState;
   #busy = false;
   trouble: Trouble | undefined;
   /** Another tab has written to this visit and this one has followed it. */
   followed = false;
   onChange: () => void = () => {};
 
-  private constructor(know: Knowledge, log: VisitLog, state: RunState, words: PageWords) {
-    this.know = know;
-    this.#log = log;
-    this.#state = state;
-    this.#words = words;
+  private constructor(book: Book, stage: Stage) {
+    this.#book = book;
+    this.#stage = stage;
   }
 
   /** Begins a visit; its first entries are written before this resolves, or said to be in memory. */
-  static async begin(know: Knowledge, start: Start, words: PageWords): Promise<Session> {
-    const { state, entries } = beginVisit(know, start, Date.now(), words.askedOf);
-    const session: Session = new Session(know, new VisitLog([], () => void session.#follow()), state, words);
-    session.#note(await session.#log.append(entries, session.#title()));
+  static async begin(book: Book, stage: Stage, start: Start): Promise<Session> {
+    const session = new Session(book, stage);
+    const begun = beginVisit(book.know, start, Date.now(), session.#askedOf);
+    const draft = await session.#arrive({ state: begun.state, entries: begun.entries });
+    session.#note(await session.#log.append(draft.entries, session.#title(draft.state)));
+    session.#state = draft.state;
     return session;
   }
 
   /** Goes on with a visit that is kept here; `undefined` when it is not, or is of another guide. */
-  static async resume(know: Knowledge, visit: string, words: PageWords): Promise<Session | undefined> {
+  static async resume(book: Book, stage: Stage, visit: string): Promise<Session | undefined> {
     const entries = await readVisit(visit);
     const begin = entries[0];
-    if (begin?.kind !== 'begin' || begin.guide !== know.compiled.flat.machine.id) return undefined;
-    const log = new VisitLog(entries, () => void session.#follow());
-    const session = new Session(know, log, openRun(know, entries), words);
+    if (begin?.kind !== 'begin' || begin.guide !== book.know.compiled.flat.machine.id) return undefined;
+    const session = new Session(book, stage);
+    session.#log.replace(entries);
+    await session.#replay(entries);
     return session;
+  }
+
+  get know(): Knowledge {
+    return this.#book.know;
   }
 
   get state(): RunState {
     return this.#state;
   }
 
-  get entries() {
+  get entries(): readonly Entry[] {
     return this.#log.entries;
+  }
+
+  /** Sees to it that a step can be shown. */
+  async ready(path: string): Promise<void> {
+    await this.#book.prepare([path]);
+    const node = this.know.compiled.flat.nodes.get(path);
+    if (node) await this.#stage.prepare(node);
   }
 
   /** Gives an input to the run. The entries are committed before the screen may move on. */
   async give(input: Input): Promise<Given> {
-    if (this.#busy) return { ok: false, problems: [], entries: [], why: 'busy' };
+    if (this.#busy) return nothing('busy');
     this.#busy = true;
     try {
-      const result = answer(this.know, this.#state, input, Date.now(), this.#words.askedOf);
+      const result = answer(this.know, this.#state, input, Date.now(), this.#askedOf);
       if (result.entries.length === 0) return result;
-      const next = advance(this.know, this.#state, result.entries);
-      const written = await this.#log.append(result.entries, this.#title(next));
+      const draft = await this.#arrive({
+        state: advance(this.know, this.#state, result.entries),
+        entries: [...result.entries],
+      }).catch(() => undefined);
+      if (!draft) return nothing('notLoaded');
+      const written = await this.#log.append(draft.entries, this.#title(draft.state));
       if (!written.ok && written.why === 'otherTab') {
         await this.#follow();
-        return { ok: false, problems: [], entries: [], why: 'otherTab' };
+        return nothing('otherTab');
       }
       this.#note(written);
       this.followed = false;
-      this.#state = next;
+      this.#state = draft.state;
       this.onChange();
       return result;
     } finally {
@@ -84,23 +104,45 @@ export class Session {
     }
   }
 
+  readonly #askedOf: AskedOf = (block, outcome) => this.#stage.plate(block)?.asked(outcome);
+
+  /** Fetches what the step come to needs, and goes on while the sheet answers what is come to. */
+  async #arrive(draft: Draft): Promise<Draft> {
+    const next: Draft = { ...draft, askedOf: this.#askedOf };
+    for (;;) {
+      const { path } = next.state.position;
+      await this.ready(path);
+      answerFromSheet(this.know, next, Date.now());
+      if (next.state.position.path === path) return next;
+    }
+  }
+
+  /** The run that a log leads to, with everything it needs to be shown. */
+  async #replay(entries: readonly Entry[]): Promise<void> {
+    const paths = entries.flatMap((entry) => (entry.kind === 'answer' ? [entry.path] : []));
+    await this.#book.prepare(paths);
+    this.#state = openRun(this.know, entries);
+    await this.ready(this.#state.position.path);
+    const last = this.#state.trail.at(-1);
+    if (last) await this.ready(last.path);
+  }
+
   #note(written: Written): void {
     this.trouble = written.ok || written.why === 'otherTab' ? undefined : written.why;
   }
 
-  #title(state: RunState = this.#state): string {
+  #title(state: RunState): string {
     const node = this.know.compiled.flat.nodes.get(state.position.path);
-    return node ? this.#words.titleOf(node.block) : '';
+    return node ? this.#stage.titleOf(node.block) : '';
   }
 
   /** Takes over what another tab wrote, unless entries of this one are in memory alone: those would be lost. */
   async #follow(): Promise<void> {
     if (this.#log.waiting > 0) return;
-    const visit = this.#state.visit;
-    const entries = await readVisit(visit).catch(() => []);
+    const entries = await readVisit(this.#state.visit).catch(() => []);
     if (entries.length === 0) return;
     this.#log.replace(entries);
-    this.#state = openRun(this.know, entries);
+    await this.#replay(entries);
     this.followed = true;
     this.onChange();
   }

@@ -1,15 +1,22 @@
+import { href } from '../../components/href.ts';
+import type { FlatNode } from '../../guide/flatten.ts';
+import { ours } from './dom.ts';
 import { Plate } from './plate.ts';
 
-/** The page's plates, of which a run shows one at a time. */
+/**
+ * The plates of a run, of which one shows at a time: those of the page itself, and those of a procedure's own page, which
+ * are brought in when the run comes to the procedure.
+ */
 export class Stage {
   readonly root: HTMLElement;
-  readonly #plates: ReadonlyMap<string, Plate>;
+  readonly #plates = new Map<string, Plate>();
+  readonly #brought = new Map<string, Promise<void>>();
   #shown: Plate | undefined;
 
   constructor(root: HTMLElement) {
     this.root = root;
-    const sections = [...root.querySelectorAll<HTMLElement>('section.plate[data-block]')];
-    this.#plates = new Map(sections.map((section) => [section.dataset.block!, new Plate(section)]));
+    for (const section of root.querySelectorAll<HTMLElement>('section.plate[data-block]'))
+      this.#plates.set(section.dataset.block!, new Plate(section));
   }
 
   plate(block: string): Plate | undefined {
@@ -20,29 +27,74 @@ export class Stage {
     return this.#plates.get(block)?.title ?? block;
   }
 
+  /** Sees to it that a step's plate is here. Rejects when its page cannot be had. */
+  async prepare({ block, machine }: FlatNode): Promise<void> {
+    if (this.#plates.has(block)) return;
+    let bringing = this.#brought.get(machine);
+    if (!bringing) {
+      bringing = this.#bring(machine);
+      this.#brought.set(machine, bringing);
+      bringing.catch(() => this.#brought.delete(machine));
+    }
+    await bringing;
+    if (!this.#plates.has(block)) throw new Error(`the page of ${machine} has no step ${block}`);
+  }
+
+  /** Brings the plates of a procedure's page here, under the names they have in this run. */
+  async #bring(procedure: string): Promise<void> {
+    const url = href(`procedures/${procedure}/`);
+    const answer = await fetch(url);
+    if (!answer.ok) throw new Error(`${url}: ${answer.status}`);
+    const page = new DOMParser().parseFromString(await answer.text(), 'text/html');
+    for (const section of page.querySelectorAll<HTMLElement>('fw-run section.plate[data-block]')) {
+      const block = `${procedure}--${section.dataset.block}`;
+      for (const marked of [section, ...section.querySelectorAll<HTMLElement>('[id], [aria-labelledby]')]) {
+        if (marked.id) marked.id = `${procedure}--${marked.id}`;
+        const labelled = marked.getAttribute('aria-labelledby');
+        if (labelled) marked.setAttribute('aria-labelledby', `${procedure}--${labelled}`);
+      }
+      for (const link of section.querySelectorAll<HTMLAnchorElement>('a[href^="#"]'))
+        link.setAttribute('href', `#${procedure}--${link.getAttribute('href')!.slice(1)}`);
+      section.dataset.block = block;
+      section.hidden = true;
+      this.#plates.set(block, new Plate(document.adoptNode(section)));
+    }
+  }
+
   /** Hides the whole decision book, once, before its first step is shown. */
   open(): void {
     if (this.root.dataset.running !== undefined) return;
     this.root.dataset.running = '';
     document.body.dataset.running = '';
-    for (const child of this.root.querySelectorAll<HTMLElement>('section.plate, .no-run, .section-head'))
+    for (const child of this.root.querySelectorAll<HTMLElement>('section.plate, .no-run'))
       child.hidden = true;
   }
 
   /** Shows one plate, with nothing on it that the run had put on the last one. */
   show(block: string, how: 'now' | 'reading'): Plate {
     const plate = this.#plates.get(block);
-    if (!plate) throw new Error(`the page has no step ${block}`);
+    if (!plate) throw new Error(`there is no plate ${block}`);
     if (this.#shown && this.#shown !== plate) {
       this.#shown.clear();
       this.#shown.section.hidden = true;
       delete this.#shown.section.dataset.now;
     }
     plate.clear();
+    if (!plate.section.isConnected) this.#foot.before(plate.section);
     plate.section.hidden = false;
     plate.section.dataset.now = how;
     plate.heading.tabIndex = -1;
     this.#shown = plate;
     return plate;
+  }
+
+  /** What stands under the plates. */
+  readonly #foot = ours(document.createElement('div'));
+
+  /** Puts the run's own parts over and under the plates. */
+  frame(head: readonly HTMLElement[], foot: HTMLElement): void {
+    this.root.prepend(...head);
+    this.#foot.append(foot);
+    this.root.append(this.#foot);
   }
 }

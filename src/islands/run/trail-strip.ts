@@ -10,7 +10,7 @@ export function trailStrip(host: Host, open: (index: number) => void): HTMLEleme
   const items = state.trail.map((step, index) => {
     const way = wayBack(know, state, index);
     const barred = !way.open && way.why === 'barred' && step.seq !== undo;
-    const press = button(host.titleOf(step.block), '', () => open(index));
+    const press = button(step.asked?.title ?? host.titleOf(step.block), '', () => open(index));
     return make('li', { attrs: { 'data-state': barred ? 'barred' : 'done' } }, press);
   });
   const node = know.compiled.flat.nodes.get(state.position.path);

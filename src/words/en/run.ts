@@ -6,6 +6,11 @@ type Params = Readonly<Record<string, string | number>>;
 const runMessages: Readonly<Record<string, (params: Params) => string>> = {
   'run.problem.emptyNote': () => 'The note is empty. Type what you want to remember.',
   'run.problem.longNote': ({ longest }) => `The note is too long. The most is ${longest} characters.`,
+  'run.problem.busy': () => 'The last answer is still being kept. Press again in a moment.',
+  'run.problem.otherTab': () =>
+    'Another tab has gone on with this visit, so this answer was not taken. Look at where the visit stands now.',
+  'run.problem.notLoaded': () =>
+    'The next step could not be loaded, so this answer was not taken. Try again; with no network, save the guide for use offline first.',
   'run.problem.closed': () => 'This visit is closed. Only a note can be added.',
   'run.problem.guideChanged': () =>
     'This guide has changed since the visit began. Go on by the new version first.',

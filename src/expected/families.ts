@@ -1,0 +1,48 @@
+import type { ScaleDef, WaitDef, WorkDef } from './context.ts';
+
+/** What one module of expectations holds. */
+export interface Family {
+  scales?: readonly ScaleDef[];
+  works?: readonly WorkDef[];
+  waits?: readonly WaitDef[];
+}
+
+/**
+ * The expectations in parts, each fetched when a run first comes to a step that needs it. `src/expected/index.ts` has all
+ * of them at once; a test holds the two to the same ids.
+ */
+export const families: Readonly<Record<string, () => Promise<Family>>> = {
+  dead: async () => ({ scales: (await import('./dead.ts')).deadScales }),
+  battery: async () => ({ scales: (await import('./battery.ts')).batteryScales }),
+  ac: async () => ({ scales: (await import('./ac.ts')).acScales }),
+  strings: async () => ({ scales: (await import('./strings.ts')).stringScales }),
+  currents: async () => {
+    const { currentScales, currentWorks } = await import('./currents.ts');
+    return { scales: currentScales, works: currentWorks };
+  },
+  'pre-charge': async () => {
+    const { preChargeScales, preChargeWorks } = await import('./pre-charge.ts');
+    return { scales: preChargeScales, works: preChargeWorks };
+  },
+  'pv-volts': async () => ({ scales: (await import('./pv/volts.ts')).voltScales }),
+  'pv-amps': async () => ({ scales: (await import('./pv/amps.ts')).otherScales }),
+  'pv-battery': async () => ({ scales: (await import('./pv/battery.ts')).batteryScales }),
+  'pv-works': async () => ({ works: (await import('./pv/works.ts')).pvWorks }),
+  waits: async () => ({ waits: (await import('./waits.ts')).waitList }),
+};
+
+/** Which family holds each expectation, by `scale:`, `work:` or `wait:` and its id. */
+export async function familyOfEach(): Promise<Readonly<Record<string, string>>> {
+  const pairs = await Promise.all(
+    Object.entries(families).map(async ([family, load]) => {
+      const { scales = [], works = [], waits = [] } = await load();
+      const keys = [
+        ...scales.map(({ id }) => `scale:${id}`),
+        ...works.map(({ id }) => `work:${id}`),
+        ...waits.map(({ id }) => `wait:${id}`),
+      ];
+      return keys.map((key) => [key, family] as const);
+    }),
+  );
+  return Object.fromEntries(pairs.flat());
+}
