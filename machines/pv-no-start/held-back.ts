@@ -83,7 +83,13 @@ export const heldBack = {
     state: 'asFound',
     tools: ['test-load-1kw'],
     minutes: 2,
-    outcomes: { done: 'load-after', 'unit-dropped': 'ready-battery' },
+    outcomes: {
+      done: 'load-after',
+      'unit-dropped': {
+        to: 'ready-battery',
+        limit: { counter: 'unit-dropped', max: 1, otherwise: 'leave-as-found' },
+      },
+    },
     cant: 'settings',
     unsure: 'settings',
   },

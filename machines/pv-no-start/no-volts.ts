@@ -121,7 +121,7 @@ export const noVolts = {
       },
       {
         id: 'amps-no-volts',
-        when: { volts: ['reversed', 'slightly-negative', 'near-zero'] },
+        when: { volts: ['reversed', 'near-zero'] },
         to: 'v-reversed-or-shorted',
       },
       { id: 'running', when: { volts: 'tracking', amps: ['some', 'isc-like'] }, to: 'v-running' },

@@ -15,11 +15,11 @@ export const startBehaviour = {
     rows: [
       {
         id: 'amps-no-volts',
-        when: { volts: ['reversed', 'slightly-negative', 'near-zero'], amps: ['backward', 'isc-like'] },
+        when: { volts: ['reversed', 'near-zero'], amps: ['backward', 'isc-like'] },
         to: 'flowing',
         limit: { counter: 'amps-at-start', max: 1, otherwise: 'left-guarded' },
       },
-      { id: 'collapses', when: { volts: ['slightly-negative', 'near-zero', 'collapsed'] }, to: 'sister' },
+      { id: 'collapses', when: { volts: ['near-zero', 'collapsed'] }, to: 'sister' },
       { id: 'drags', when: { volts: 'dragged' }, to: 'sister' },
       { id: 'starts', when: { volts: 'tracking', amps: ['some', 'isc-like'] }, to: 'v-starts-now' },
       {
@@ -64,12 +64,12 @@ export const startBehaviour = {
     rows: [
       {
         id: 'amps-no-volts',
-        when: { volts: ['reversed', 'slightly-negative', 'near-zero'], amps: ['backward', 'isc-like'] },
+        when: { volts: ['reversed', 'near-zero'], amps: ['backward', 'isc-like'] },
         to: 'left-guarded',
       },
       {
         id: 'collapses',
-        when: { volts: ['slightly-negative', 'near-zero', 'collapsed'] },
+        when: { volts: ['near-zero', 'collapsed'] },
         to: 'v-joint',
       },
       { id: 'drags', when: { volts: 'dragged' }, to: 'v-joint-or-bypassed' },
@@ -120,12 +120,10 @@ export const startBehaviour = {
     ...livePv,
     tools: ['meter-cat3-1000', 'low-z-meter'],
     minutes: 5,
-    readings: { own: { point: 'tracker', scale: 'pv-string-volts', mode: 'lowZVolts', signed: true } },
+    readings: { own: { point: 'tracker', scale: 'pv-inverter-side-volts', mode: 'lowZVolts', signed: true } },
     outcomes: {
       reversed: 'v-crossed-at-unit',
-      'slightly-negative': 'several-trackers',
-      'near-zero': 'several-trackers',
-      'held-off': 'several-trackers',
+      none: 'several-trackers',
       low: 'open-for-check',
       ok: 'open-for-check',
       high: 'open-for-check',
@@ -158,12 +156,12 @@ export const startBehaviour = {
     readings: {
       across: {
         point: 'tracker',
-        scale: 'pv-string-volts',
+        scale: 'pv-inverter-side-volts',
         mode: 'lowZVolts',
       },
       back: {
         point: 'tracker',
-        scale: 'pv-string-volts',
+        scale: 'pv-inverter-side-volts',
         mode: 'lowZVolts',
       },
     },
@@ -179,7 +177,7 @@ export const startBehaviour = {
     kind: 'verdict',
     causes: ['wrong-tracker-input'],
     because: [
-      { step: 'terminals', outcomes: ['slightly-negative', 'near-zero', 'held-off'] },
+      { step: 'terminals', outcomes: ['none'] },
       { step: 'cross-terminals', outcomes: ['plus-here', 'minus-here'] },
     ],
     outcomes: { mend: 'make-safe', refer: 'referred' },
@@ -187,7 +185,7 @@ export const startBehaviour = {
   'v-run-open': {
     kind: 'verdict',
     causes: ['string-open-circuit', 'wrong-tracker-input'],
-    because: [{ step: 'terminals', outcomes: ['slightly-negative', 'near-zero', 'held-off'] }],
+    because: [{ step: 'terminals', outcomes: ['none'] }],
     outcomes: { mend: 'make-safe', refer: 'referred' },
   },
 } as const satisfies Steps;

@@ -42,7 +42,7 @@ export const stringAsFound = {
     facts: ['strings[].vocV', 'strings[].modulesInSeries', 'strings[].vocPerC'],
     minutes: 3,
     readings: {
-      p2: { point: 'P2', scale: 'pv-string-volts', mode: 'dcVolts', signed: true },
+      p2: { point: 'P2', scale: 'pv-inverter-side-volts', mode: 'dcVolts', signed: true },
       p1: { point: 'P1', scale: 'pv-string-volts', mode: 'dcVolts', signed: true },
     },
     rows: [
@@ -54,7 +54,7 @@ export const stringAsFound = {
         id: 'open-pole',
         when: {
           p1: ['low', 'ok', 'high', 'undetermined'],
-          p2: ['slightly-negative', 'near-zero', 'held-off'],
+          p2: 'none',
         },
         to: 'isolator-handle',
       },

@@ -9,8 +9,8 @@ const fullUnderTargetVolts = 0.05;
 const highCellVolts = 0.05;
 /** No label known: never charge below freezing, nor above this [°C]. Common practice for lithium iron phosphate. */
 const silentLabel = { minC: 0, maxC: 45 };
-/** A permitted charge current up to this is none [A]: the last digit of a screen. Common practice. */
-const noPermitAmps = 0.5;
+/** A permitted charge current up to this is none [A]: a screen in whole amperes must still be able to say so. Common practice. */
+const noPermitAmps = 2;
 
 const screenVolts: ScaleDef = {
   id: 'battery-screen-volts',

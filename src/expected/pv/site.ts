@@ -3,6 +3,7 @@ import { meterSpecOf } from '../../site/meter.ts';
 import type { PvString, SiteSheet, Tracker } from '../../site/sheet.ts';
 import { ratingTempC, vocAt } from '../../worksheets/pv/string-volts.ts';
 import type { ExpectContext, Missing } from '../context.ts';
+import { earlierReading } from '../earlier.ts';
 import { hotCellC } from '../hot-cell.ts';
 
 /** How far a cell may stand from a thermometer held behind its module, or from a careful estimate [°C]. Common practice. */
@@ -43,7 +44,8 @@ export const hotCells = (sheet: SiteSheet, string: PvString): number =>
 
 /** What the cells may stand at now: what was read at the module, else anything from a cold morning to a hot afternoon. */
 export function cellRange(context: ExpectContext, string: PvString): CellRange {
-  const read = context.readings['cell-temp.cell'];
+  const read =
+    context.readings['cell-temp.cell'] ?? earlierReading(context, 'string-check', 'cell-temp', 'cell');
   if (read !== undefined)
     return { lowC: read - cellReadingErrorC, likelyC: read, highC: read + cellReadingErrorC, read: true };
   const { climate } = context.sheet;

@@ -7,8 +7,8 @@ import { type CellRange, cellRange, lightIsWeak, type RunString, runString, stri
 export const vocTolerance = 0.05;
 /** In weak light open-circuit volts fall by up to about an eighth (logarithm of the light; own reckoning, 50 W/m²). */
 const weakLightShare = 0.88;
-/** Below this a plus pole is not just offset but negative: a meter's own offset stays under it. Common practice. */
-const offsetVolts = 0.2;
+/** Below this a plus pole is not just off by the meter's last digits but negative. Common practice. */
+const offsetVolts = 0.35;
 /** A reversed string held down by diodes stands at −0.5 to −2 V; beyond this it is not held down. Common practice. */
 const heldDownVolts = 5;
 /** Module shutdown devices that hold off let about 1 V or less a module through. Common practice. */
@@ -89,6 +89,36 @@ const stringVolts: ScaleDef = {
   }),
 };
 
+/** The same behind an isolator or at the unit: a few volts there are ghosts, and their sign says nothing. */
+const inverterSideVolts: ScaleDef = {
+  id: 'pv-inverter-side-volts',
+  kind: 'voltage',
+  zones: ['reversed', 'none', 'low', 'ok', 'high', 'over'],
+  build: withRun((run) => {
+    const { string, tracker } = run;
+    const { low, high, nominal } = vocBand(run);
+    return scaleOf(
+      'pv-inverter-side-volts',
+      'voltage',
+      [
+        ['reversed', -heldDownVolts],
+        ['none', shutdownVoltsEach.high * string.modulesInSeries],
+        ['low', Math.min(low, tracker.maxV)],
+        ['ok', Math.min(high, tracker.maxV)],
+        ['high', tracker.maxV],
+        ['over', null],
+      ],
+      {
+        expected: 'ok',
+        nominal,
+        why: [{ id: 'expected.pv.inverterSide', params: { ...facts(run), low, high, nominal } }],
+        uses: facts(run),
+        overRange: 'over',
+      },
+    );
+  }),
+};
+
 /** Open-circuit volts that working volts are compared with: what was read at P1, else the label at the likeliest cells. */
 function openVolts(run: Run): { volts: number; read: boolean } {
   const label = stringVoc(run.string, run.cells.likelyC);
@@ -101,7 +131,7 @@ function openVolts(run: Run): { volts: number; read: boolean } {
 const loadedVolts: ScaleDef = {
   id: 'pv-loaded-volts',
   kind: 'voltage',
-  zones: ['reversed', 'slightly-negative', 'near-zero', 'collapsed', 'dragged', 'tracking', 'held', 'high'],
+  zones: ['reversed', 'near-zero', 'collapsed', 'dragged', 'tracking', 'held', 'high'],
   build: withRun((run) => {
     const { volts, read } = openVolts(run);
     const params = {
@@ -116,7 +146,6 @@ const loadedVolts: ScaleDef = {
       'voltage',
       [
         ['reversed', -heldDownVolts],
-        ['slightly-negative', -offsetVolts],
         ['near-zero', shutdownVoltsEach.high * run.string.modulesInSeries],
         ['collapsed', params.collapsed],
         ['dragged', params.low],
@@ -285,6 +314,7 @@ const minusToGround: ScaleDef = {
 /** Volts of a PV string at every place a guide reads them. */
 export const voltScales: readonly ScaleDef[] = [
   stringVolts,
+  inverterSideVolts,
   loadedVolts,
   runningVolts,
   screenVolts,

@@ -1,3 +1,4 @@
+import type { MessageRef } from '../../quantity/message.ts';
 import { insulationPosition } from '../../worksheets/pv/insulation-position.ts';
 import { vocAt } from '../../worksheets/pv/string-volts.ts';
 import { stringWindow } from '../../worksheets/pv/string-window.ts';
@@ -37,10 +38,17 @@ function windowInputs(
 
 type WindowVerdict = 'noAnswer' | NonNullable<ReturnType<typeof windowOf>['verdict']>;
 
+/** A worksheet's remark under the id of its short form inside a step. */
+const inStep = (ref: MessageRef): MessageRef => ({
+  ...ref,
+  id: ref.id.replace(/^worksheet\./, 'expected.pv.'),
+});
+
 function windowOf(inputs: ReturnType<typeof windowInputs>) {
   const result = stringWindow.compute(inputs);
-  if (!result.ok) return { verdict: undefined, says: [result.reason] };
-  return { verdict: result.out.verdict, says: stringWindow.remarks?.(inputs, result.out) ?? [] };
+  if (!result.ok) return { verdict: undefined, says: [inStep(result.reason)] };
+  const remarks = stringWindow.remarks?.(inputs, result.out) ?? [];
+  return { verdict: result.out.verdict, says: remarks.map(inStep) };
 }
 
 const windowAnswers: Record<WindowVerdict, string> = {
@@ -232,9 +240,17 @@ function insulationWork(
             outcome: answerOf(result.out.verdict ?? 'cannotTell', result.out.place ?? 'none'),
             worksheet: 'insulation-position',
             inputs,
-            says: insulationPosition.remarks?.({ ownLimitOhms: undefined, ...inputs }, result.out) ?? [],
+            says: (
+              insulationPosition.remarks?.({ ownLimitOhms: undefined, ...inputs }, result.out) ?? []
+            ).map(inStep),
           }
-        : { ok: true, outcome: refusal, worksheet: 'insulation-position', inputs, says: [result.reason] };
+        : {
+            ok: true,
+            outcome: refusal,
+            worksheet: 'insulation-position',
+            inputs,
+            says: [inStep(result.reason)],
+          };
     },
   };
 }
@@ -299,7 +315,6 @@ const swapFits: WorkDef = {
               ? 'expected.pv.swapTooMuch'
               : 'expected.pv.swapNoOther',
           params: {
-            tracker: shown?.tracker.name ?? '',
             cold: stringVoc(run.string, recordLowC),
             maxVolts: shown?.tracker.maxV ?? 0,
             iscAmps: run.string.iscA * run.string.parallel,

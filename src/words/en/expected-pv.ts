@@ -1,0 +1,127 @@
+/**
+ * Why the bands of the PV guide stand where they do, and what its arithmetic says, with this site's numbers. A gap reads
+ * `{name:kind}` or `{name:kind:unit}`, as in the words of worksheets.
+ */
+
+const bands = {
+  'expected.pv.stringVolts':
+    '{modules:count} modules of {vocVolts:voltage} make about {nominal:voltage} at these cells. Within 5 % of the label (IEC 62446-1 practice, from memory) that is {low:voltage} to {high:voltage}. The input must never see {maxVolts:voltage}.',
+  'expected.pv.cellRead':
+    'Cells taken from {cellLowC:temperature} to {cellHighC:temperature}: your reading, 5 °C either way (common practice).',
+  'expected.pv.cellNotRead':
+    'No cell temperature was read, so anything from {cellLowC:temperature} to {cellHighC:temperature} is allowed for. One missing module can hide in a band that wide.',
+  'expected.pv.weakLight':
+    'In weak light open volts may stand an eighth lower. Down to {low:voltage} is allowed for.',
+  'expected.pv.inverterSide':
+    'The same as the array side: {low:voltage} to {high:voltage}, about {nominal:voltage}. A few volts behind an open contact are a ghost that a high-impedance meter picks up.',
+  'expected.pv.loadedVolts':
+    'Open, the string stands at {openVolts:voltage}. At work: {low:voltage} to {high:voltage}, which is 0.75 to 0.9 of that. Under {collapsed:voltage} it has collapsed. Common practice.',
+  'expected.pv.openRead': 'The open volts are the ones you read at P1.',
+  'expected.pv.openFromLabel': 'The open volts are taken from the label at the likeliest cell temperature.',
+  'expected.pv.runningVolts':
+    'At work this string stands between {low:voltage} and {high:voltage}: 0.75 of its open volts when hot to 0.9 when cold. Common practice.',
+  'expected.pv.screenVolts':
+    'Open and in light the whole string shows {low:voltage} to {high:voltage}. The input must never see {maxVolts:voltage}.',
+  'expected.pv.acrossPole':
+    'A closed pole at no current shows {closed:voltage} at most. An open one shows {open:voltage} and more.',
+  'expected.pv.plusToGround':
+    'The string makes about {nominal:voltage}. Sound, the plus pole drifts to within a twentieth of that. A steady value is a leak.',
+  'expected.pv.minusToGround':
+    'The string makes about {nominal:voltage}. Sound, the minus pole drifts to within a twentieth of that, with a minus sign. A steady value is a leak.',
+  'expected.pv.stringClamp':
+    'Up to {zeroAmps:current} either way counts as no current in a PV conductor (this project’s choice). In full sun a reversed or shorted string carries about {iscAmps:current}. From {iscLike:current} up it is called that.',
+  'expected.pv.making':
+    'Up to {idleWatts:power} is a tracker that waits. This string is rated {ratedWatts:power}.',
+  'expected.pv.afterLoad':
+    'Before the load it gave {beforeWatts:power}. At least {followWatts:power} more shows that it follows: {low:power} and up.',
+  'expected.pv.cellTemp':
+    'Labels are written for 25 °C cells. In sun, cells stand 25 to 35 °C above the air.',
+  'expected.pv.insulationOhms':
+    'At least {leastOhms:resistance}, tested at {testVolts:voltage:V} (IEC 62446-1, from memory; the unit’s own limit where that is higher). The string is rated {ratedVolts:voltage}.',
+  'expected.pv.batteryScreen':
+    'The unit works from {low:voltage} to {high:voltage}. With {cells:count} cells, from {fullVolts:voltage} up it is full or nearly.',
+  'expected.pv.batteryAtInverter':
+    'The unit works from {low:voltage} to {high:voltage}. The pack itself lives between {packLow:voltage} and {packHigh:voltage}.',
+  'expected.pv.chargePermit':
+    'Up to 2 A is none. {packs:count} packs of {eachAmps:current} each can permit far more.',
+  'expected.pv.cellColdest':
+    'Charging is allowed from {minC:temperature}: the pack’s label, and never below freezing.',
+  'expected.pv.cellHottest':
+    'Charging is allowed up to {maxC:temperature}: the pack’s label, or 45 °C where the sheet has none (common practice).',
+  'expected.pv.cellHighest':
+    'Charging aims at {target:voltage} a cell and the pack cuts off at {trip:voltage}. A cell from {high:voltage} up stops the charge for all of them.',
+} as const;
+
+const arithmetic = {
+  'expected.pv.missingModules':
+    'You read {measured:voltage}. {modules:count} modules should make {nominal:voltage}: about {missing:count} are missing, which leaves {left:count}. The tracker starts at {startVolts:voltage}.',
+  'expected.pv.missingCoarse':
+    'Without a cell temperature that is coarse: anything from {missingLow:plain} to {missingHigh:plain} modules.',
+  'expected.pv.coldFromMeasured':
+    'You read {measured:voltage}, which is about {modules:count} modules; the sheet has {sheetModules:count}. At the record low of {recordLowC:temperature} that becomes {cold:voltage}. The input must never see {maxVolts:voltage}.',
+  'expected.pv.startMargin':
+    'You read {measured:voltage}. The tracker starts at {startVolts:voltage}. A whole string should make about {nominal:voltage} now.',
+  'expected.pv.swapFits':
+    'At the record low this string makes {cold:voltage} and at most {iscAmps:current}. The other tracker takes {maxVolts:voltage}. The other string fits this tracker too.',
+  'expected.pv.swapTooMuch':
+    'At the record low this string makes {cold:voltage} and at most {iscAmps:current}. One of the two trackers may not see what it would get.',
+  'expected.pv.swapNoOther': 'The sheet has no other tracker with a string on it.',
+
+  'expected.pv.string-window.overMaximum':
+    'On the coldest bright morning the string reaches {vocColdVolts:voltage}. The input must never see {maxVolts:voltage}. A mild reading today proves nothing.',
+  'expected.pv.string-window.nearMaximum':
+    'The coldest morning comes close to the maximum of {maxVolts:voltage}: {vocColdVolts:voltage} by the module’s coefficient.',
+  'expected.pv.string-window.startsNever':
+    'At {hotCellC:temperature} cells the open string stands at {vocHotVolts:voltage}. The tracker starts at {startVolts:voltage}.',
+  'expected.pv.string-window.startsMarginal':
+    'At {hotCellC:temperature} cells the open string stands at {vocHotVolts:voltage}, less than a tenth above the start volts of {startVolts:voltage}.',
+  'expected.pv.string-window.belowTracking':
+    'When hot it works at about {vmpHotSafeVolts:voltage}. The tracking window begins at {trackLowVolts:voltage}: it starts and drops out.',
+  'expected.pv.string-window.aboveTracking':
+    'It would work at {vmpRatedVolts:voltage}, above the window’s {trackHighVolts:voltage}. Power is lost, nothing is harmed.',
+  'expected.pv.string-window.fits':
+    'This tracker takes {leastModules:count} to {mostModules:count} of these modules in series here. The string has {modules:count}: {vocHotVolts:voltage} open when hot, {vocColdVolts:voltage} on the coldest morning.',
+  'expected.pv.string-window.noCountFits':
+    'No number of these modules fits: heat needs {leastModules:count}, cold allows {mostModules:count}.',
+  'expected.pv.string-window.belowTable':
+    'The code’s table stops at −40 °C. The module’s own coefficient was used.',
+  'expected.pv.stringWindow.vmpAboveVoc':
+    'The sheet has working volts above open volts. Are the two swapped?',
+  'expected.pv.stringWindow.windowUpsideDown':
+    'The sheet has the lowest tracking volts above the highest. Are the two swapped?',
+  'expected.pv.stringWindow.startAboveMaximum':
+    'The sheet has the start volts above the maximum. Are the two swapped?',
+  'expected.pv.stringWindow.trackingAboveMaximum':
+    'The sheet has a tracking window that reaches above the maximum. Read both in the manual again.',
+
+  'expected.pv.insulation-position.sound':
+    'About {isoOhms:resistance} to ground, not under {isoLowOhms:resistance}. At least {leastOhms:resistance} is wanted.',
+  'expected.pv.insulation-position.leak':
+    'About {isoOhms:resistance} to ground. At least {leastOhms:resistance} is wanted.',
+  'expected.pv.insulation-position.cannotTell':
+    'About {isoOhms:resistance} to ground, and the meter cannot say on which side of {leastOhms:resistance} it lies.',
+  'expected.pv.insulation-position.positiveLead':
+    'The leak sits at the plus end: the plus lead, or the first module’s plus.',
+  'expected.pv.insulation-position.negativeLead':
+    'The leak sits at the minus end: the minus lead, or the last module’s minus.',
+  'expected.pv.insulation-position.between':
+    'The leak sits {modulesFromPositive:plain} modules from the plus end: between {modulesLow:plain} and {modulesHigh:plain}.',
+  'expected.pv.insulation-position.couldBeDeadShort':
+    'Under {alikeBelowOhms:resistance} everything reads alike: it may be a dead short to the frame. Treat the frame as live.',
+  'expected.pv.insulation-position.twoFaults':
+    'Two leaks inside the string give a place between them, where there is none.',
+  'expected.pv.insulation.notANumber': 'One of the three readings is no number.',
+  'expected.pv.insulation.noVolts': 'There are no volts between the poles, so nothing can be said of ground.',
+  'expected.pv.insulation.noMeter': 'The sheet has no input resistance for the meter.',
+  'expected.pv.insulation.noModules': 'The sheet has no modules in this string.',
+  'expected.pv.insulation.negativeError': 'The meter’s accuracy on the sheet is below zero.',
+  'expected.pv.insulation.reversed':
+    'Plus to ground reads minus and minus to ground reads plus: leads swapped, or a reversed string.',
+  'expected.pv.insulation.sameSign':
+    'Both poles read the same sign to ground. Something else feeds the array, or the leads were mixed up.',
+  'expected.pv.insulation.moreThanVoc':
+    'The two poles add up to {sumVolts:voltage}, more than the string’s {vocVolts:voltage}. The light moved between the readings: take all three again.',
+} as const;
+
+/** Every one of them, by message id. */
+export const expectedPv: Readonly<Record<string, string>> = { ...bands, ...arithmetic };
