@@ -1,3 +1,5 @@
+import { expectedPv } from './expected-pv.ts';
+
 /**
  * Why a band stands where it does and what a worksheet says inside a step, with this site's numbers. A gap reads
  * `{name:kind}` or `{name:kind:unit}`, as in the words of worksheets.
@@ -75,4 +77,4 @@ const procedures: Readonly<Record<string, string>> = {
 };
 
 /** Every one of them, by message id. */
-export const expectedWords: Readonly<Record<string, string>> = { ...procedures };
+export const expectedWords: Readonly<Record<string, string>> = { ...procedures, ...expectedPv };
