@@ -1,49 +1,25 @@
 import { type AnyStateMachine, assign, getInitialSnapshot, getNextSnapshot, setup } from 'xstate';
 import type { Flat, FlatEdge, FlatNode } from './flatten.ts';
-import { rowFits } from './judge.ts';
+import { type GuideEvent, type Moves, takes } from './moves.ts';
 
-/** What a person's answer comes to, once judged. Numbers never reach the machine. */
-export type GuideEvent =
-  | { type: 'outcome'; outcome: string }
-  | { type: 'readings'; outcomes: Readonly<Record<string, string>> }
-  | { type: 'cant' }
-  | { type: 'unsure' }
-  | { type: 'stop' };
-
-/** Where a run stands: the step's path and how often each bounded loop was taken. */
-export interface Position {
-  path: string;
-  counters: Readonly<Record<string, number>>;
-}
-
-/** The narrow face of a compiled machine; nothing outside this file knows the library's types. */
-export interface CompiledGuide {
-  flat: Flat;
+/** A guide as an XState machine, with the narrow face a run needs; nothing outside this file knows the library's types. */
+export interface CompiledGuide extends Moves {
   /** The XState machine itself, for graph tools. */
   machine: AnyStateMachine;
-  begin(): Position;
-  /** The position after an event; `undefined` when the step does not take that event. */
-  next(from: Position, event: GuideEvent): { to: Position; edge: FlatEdge; target: string } | undefined;
 }
 
 interface Take {
-  outcome?: string;
+  outcome: string;
   when?: FlatEdge['when'];
   counter?: string;
   max?: number;
 }
 
-const fits = (take: Take, event: GuideEvent): boolean => {
-  if (event.type === 'outcome') return !take.when && take.outcome === event.outcome;
-  if (event.type === 'readings') return take.when !== undefined && rowFits(take.when, event.outcomes);
-  return take.outcome === event.type;
-};
-
 const kit = setup({
   types: { context: {} as { counters: Record<string, number> }, events: {} as GuideEvent },
   guards: {
     takes: ({ context, event }, take: Take) =>
-      fits(take, event) && (take.counter === undefined || (context.counters[take.counter] ?? 0) < take.max!),
+      takes(take, event) && (take.counter === undefined || (context.counters[take.counter] ?? 0) < take.max!),
   },
   actions: {
     count: assign(({ context }, { counter }: { counter: string }) => ({
@@ -56,7 +32,7 @@ const target = (path: string) => `#${path}`;
 
 /** The transitions of one edge: while its loop may still be taken, and where it leads once it may not. */
 function transitions(edge: FlatEdge) {
-  const take: Take = edge.when ? { when: edge.when } : { outcome: edge.outcome };
+  const take: Take = { outcome: edge.outcome, ...(edge.when ? { when: edge.when } : {}) };
   if (!edge.limit) return [{ guard: { type: 'takes', params: take }, target: target(edge.to) }];
   const { counter, max, otherwise } = edge.limit;
   return [
@@ -127,9 +103,7 @@ export function compile(flat: Flat): CompiledGuide {
     begin: () => ({ path: pathOf(getInitialSnapshot(machine).value), counters: {} }),
     next(from, event) {
       const node = flat.nodes.get(from.path);
-      const edge = node?.edges.find((candidate) =>
-        fits(candidate.when ? { when: candidate.when } : { outcome: candidate.outcome }, event),
-      );
+      const edge = node?.edges.find((candidate) => takes(candidate, event));
       if (!edge) return undefined;
       const state = machine.resolveState({
         value: values.get(from.path)!,
@@ -137,7 +111,7 @@ export function compile(flat: Flat): CompiledGuide {
       });
       const after = getNextSnapshot(machine, state, event);
       const path = pathOf(after.value);
-      return { to: { path, counters: after.context.counters }, edge, target: path };
+      return { to: { path, counters: after.context.counters }, edge };
     },
   };
 }

@@ -1,4 +1,4 @@
-import type { GuideEvent } from '../guide/compile.ts';
+import type { GuideEvent } from '../guide/moves.ts';
 import { endingOf } from './ending.ts';
 import type { Asked, Body, Entry, LoggedReading } from './entries.ts';
 import { foldEntry, type RunState } from './fold.ts';

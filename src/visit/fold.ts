@@ -1,4 +1,4 @@
-import type { GuideEvent, Position } from '../guide/compile.ts';
+import type { GuideEvent, Position } from '../guide/moves.ts';
 import type { FlatNode } from '../guide/flatten.ts';
 import { type Effect, isAct } from '../safety/effects.ts';
 import { applyEffect, type BeginState, type Energy, forgetFresh, initialEnergy } from '../safety/energy.ts';

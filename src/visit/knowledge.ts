@@ -1,10 +1,10 @@
 import type { ScaleDef, WaitDef, WorkDef } from '../expected/context.ts';
-import type { CompiledGuide } from '../guide/compile.ts';
+import type { Moves } from '../guide/moves.ts';
 import type { QuestionDef } from '../guide/questions.ts';
 
 /** Everything a run is judged by: the guide, and what is expected of a plant. */
 export interface Knowledge {
-  compiled: CompiledGuide;
+  compiled: Moves;
   scales: Readonly<Record<string, ScaleDef>>;
   works: Readonly<Record<string, WorkDef>>;
   waits: Readonly<Record<string, WaitDef>>;

@@ -1,9 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import type { AnyStateMachine } from 'xstate';
 import { getAdjacencyMap } from 'xstate/graph';
-import { type CompiledGuide, compile, type GuideEvent } from '../../src/guide/compile.ts';
+import { procedures as allProcedures, guides, proceduresById } from '../../machines/index.ts';
+import { type CompiledGuide, compile } from '../../src/guide/compile.ts';
 import { type Flat, type FlatEdge, type FlatNode, flatten } from '../../src/guide/flatten.ts';
 import { rowFits } from '../../src/guide/judge.ts';
+import { type GuideEvent, movesOf } from '../../src/guide/moves.ts';
 import { fixtureGuide, fixtureProcedure } from '../support/fixture-guide.ts';
 
 /**
@@ -145,3 +147,26 @@ describe('a compiled guide', () => {
     expect(JSON.parse(JSON.stringify(config))).toEqual(config);
   });
 });
+
+describe.each([...guides, ...allProcedures].map((machine) => [machine.id, machine] as const))(
+  '%s',
+  (_id, machine) => {
+    const own = compile(flatten(machine, proceduresById));
+    const moves = movesOf(own.flat);
+
+    test('moves in the browser as the compiled machine moves, at every step and count', () => {
+      let compared = 0;
+      for (const node of own.flat.nodes.values())
+        for (const { edge, event } of eventsAt(node))
+          for (const count of edge.limit ? [0, edge.limit.max - 1, edge.limit.max] : [0]) {
+            const counters: Record<string, number> =
+              edge.limit && count > 0 ? { [edge.limit.counter]: count } : {};
+            const from = { path: node.path, counters };
+            expect(moves.next(from, event)).toEqual(own.next(from, event));
+            compared++;
+          }
+      expect(moves.begin()).toEqual(own.begin());
+      expect(compared).toBeGreaterThan(own.flat.nodes.size);
+    });
+  },
+);

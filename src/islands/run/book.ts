@@ -1,9 +1,9 @@
 import { href } from '../../components/href.ts';
 import type { ScaleDef, WaitDef, WorkDef } from '../../expected/context.ts';
 import { families } from '../../expected/families.ts';
-import { compile } from '../../guide/compile.ts';
 import { flatten } from '../../guide/flatten.ts';
 import type { LeanGuide } from '../../guide/lean.ts';
+import { movesOf } from '../../guide/moves.ts';
 import { questions } from '../../guide/questions.ts';
 import type { Machine } from '../../guide/vocabulary.ts';
 import type { Knowledge } from '../../visit/knowledge.ts';
@@ -26,7 +26,7 @@ export class Book {
     this.#familyOf = { ...guide.families };
     this.#procedures = { ...guide.outlines };
     this.#know = {
-      compiled: compile(flatten(guide.machine, guide.outlines)),
+      compiled: movesOf(flatten(guide.machine, guide.outlines)),
       scales: {},
       works: {},
       waits: {},
@@ -67,7 +67,7 @@ export class Book {
     for (const [each, outline] of Object.entries(lean.outlines)) this.#procedures[each] ??= outline;
     this.#procedures[id] = lean.machine;
     Object.assign(this.#familyOf, lean.families);
-    this.#know = { ...this.#know, compiled: compile(flatten(this.#machine, this.#procedures)) };
+    this.#know = { ...this.#know, compiled: movesOf(flatten(this.#machine, this.#procedures)) };
   }
 
   async #expectationsAt(path: string): Promise<void> {
