@@ -154,7 +154,7 @@ export default {
     neutral: {
       kind: 'perform',
       procedure: 'neutral-proof',
-      endings: { sound: 'other-units', 'left-guarded': 'left-guarded' },
+      endings: { sound: 'other-units', 'left-off': 'left-off', 'left-guarded': 'left-guarded' },
     },
     'other-units': {
       kind: 'sheet',
@@ -214,17 +214,17 @@ export default {
     'off-unloaded': {
       kind: 'operate',
       minutes: 1,
-      outcomes: { done: { to: 'left-guarded', does: [{ inverter: 'off' }] } },
+      outcomes: { done: { to: 'left-off', does: [{ inverter: 'off' }] } },
     },
     'off-loaded': {
       kind: 'operate',
       minutes: 1,
-      outcomes: { done: { to: 'left-guarded', does: [{ inverter: 'off' }] } },
+      outcomes: { done: { to: 'left-off', does: [{ inverter: 'off' }] } },
     },
     'off-running': {
       kind: 'operate',
       minutes: 1,
-      outcomes: { done: { to: 'left-guarded', does: [{ inverter: 'off' }] } },
+      outcomes: { done: { to: 'left-off', does: [{ inverter: 'off' }] } },
     },
     sound: {
       kind: 'end',
@@ -232,6 +232,13 @@ export default {
       leaves: ['restored', 'isolated'],
       items: isolatedItems,
       promises: [{ closed: 'acOut' }, 'loadsOn', 'neutralSound', 'verified'],
+    },
+    'left-off': {
+      kind: 'end',
+      result: 'leftGuarded',
+      leaves: ['guarded'],
+      items: guardedItems,
+      promises: ['inverterOff', 'loadsOff'],
     },
     'left-guarded': {
       kind: 'end',

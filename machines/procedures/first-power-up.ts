@@ -158,7 +158,7 @@ export default {
     output: {
       kind: 'perform',
       procedure: 'ac-output-check',
-      endings: { sound: 'powered', 'left-guarded': 'left-guarded' },
+      endings: { sound: 'powered', 'left-off': 'left-guarded', 'left-guarded': 'left-guarded' },
     },
     powered: {
       kind: 'end',

@@ -148,9 +148,16 @@ export default {
       kind: 'operate',
       hazards: ['neutral-open'],
       minutes: 1,
-      outcomes: { done: { to: 'left-guarded', does: [{ inverter: 'off' }] } },
+      outcomes: { done: { to: 'left-off', does: [{ inverter: 'off' }] } },
     },
     sound: { kind: 'end', result: 'done', leaves: ['untouched'], promises: ['neutralSound'] },
+    'left-off': {
+      kind: 'end',
+      result: 'leftGuarded',
+      leaves: ['guarded'],
+      items: guardedItems,
+      promises: ['inverterOff', 'loadsOff'],
+    },
     'left-guarded': {
       kind: 'end',
       result: 'leftGuarded',

@@ -116,7 +116,7 @@ export default {
     neutral: {
       kind: 'perform',
       procedure: 'neutral-proof',
-      endings: { sound: 'other-units', 'left-guarded': 'left-guarded' },
+      endings: { sound: 'other-units', 'left-off': 'left-off', 'left-guarded': 'left-guarded' },
     },
     'other-units': {
       kind: 'sheet',
@@ -258,17 +258,17 @@ export default {
     'off-before-output': {
       kind: 'operate',
       minutes: 1,
-      outcomes: { done: { to: 'left-guarded', does: [{ inverter: 'off' }] } },
+      outcomes: { done: { to: 'left-off', does: [{ inverter: 'off' }] } },
     },
     'off-before-loads': {
       kind: 'operate',
       minutes: 1,
-      outcomes: { done: { to: 'left-guarded', does: [{ inverter: 'off' }] } },
+      outcomes: { done: { to: 'left-off', does: [{ inverter: 'off' }] } },
     },
     'off-after-loads': {
       kind: 'operate',
       minutes: 1,
-      outcomes: { done: { to: 'left-guarded', does: [{ inverter: 'off' }] } },
+      outcomes: { done: { to: 'left-off', does: [{ inverter: 'off' }] } },
     },
     on: {
       kind: 'end',
@@ -284,6 +284,13 @@ export default {
         'neutralSound',
         'verified',
       ],
+    },
+    'left-off': {
+      kind: 'end',
+      result: 'leftGuarded',
+      leaves: ['guarded'],
+      items: guardedItems,
+      promises: ['inverterOff', 'loadsOff'],
     },
     'left-guarded': { kind: 'end', result: 'leftGuarded', leaves: ['guarded'], items: guardedItems },
     stopped: { kind: 'end', result: 'leftGuarded', leaves: ['guarded'], items: stoppedItems },

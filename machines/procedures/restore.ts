@@ -187,12 +187,12 @@ export default {
     ac: {
       kind: 'perform',
       procedure: 'restore-ac',
-      endings: { on: 'restored', 'left-guarded': 'left-guarded' },
+      endings: { on: 'restored', 'left-off': 'left-guarded', 'left-guarded': 'left-guarded' },
     },
     'ac-without-pv': {
       kind: 'perform',
       procedure: 'restore-ac',
-      endings: { on: 'left-isolated', 'left-guarded': 'left-guarded' },
+      endings: { on: 'left-isolated', 'left-off': 'left-guarded', 'left-guarded': 'left-guarded' },
     },
     restored: {
       kind: 'end',

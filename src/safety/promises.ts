@@ -13,6 +13,8 @@ export type Promised =
   | { provedDead: Zone }
   | 'resistorOff'
   | 'loadsOn'
+  | 'loadsOff'
+  | 'inverterOff'
   /** The second source may start by itself again, where it did before. */
   | 'autoStart'
   | 'neutralSound'
@@ -24,6 +26,8 @@ const feedsAcIn: readonly Zone[] = ['acIn', 'inlet'];
 export function kept(promise: Promised, e: Energy, variant: Variant): boolean {
   if (promise === 'resistorOff') return !e.resistorOn;
   if (promise === 'loadsOn') return e.loadsOn;
+  if (promise === 'loadsOff') return !e.loadsOn;
+  if (promise === 'inverterOff') return !e.inverterOn;
   if (promise === 'autoStart') return variant.source !== 'autoStart' || e.autoStart;
   if (promise === 'neutralSound') return e.neutral === 'sound';
   if (promise === 'verified') return e.verify === 'passed';

@@ -58,8 +58,12 @@ function redirect(machine: Machine, from: StepId, to: StepId, except: readonly S
     Object.entries(machine.steps).map(([id, step]) => {
       if (except.includes(id) || step.kind === 'end') return [id, step];
       let copy: Step = step;
-      for (const arrow of arrows(step))
+      for (const arrow of arrows(step)) {
+        const { limit } = arrow.to;
         if (arrow.to.to === from) copy = withArrow(copy, arrow.outcome, (o) => ({ ...o, to }));
+        if (limit?.otherwise === from)
+          copy = withArrow(copy, arrow.outcome, (o) => ({ ...o, limit: { ...limit, otherwise: to } }));
+      }
       const hands = copy as unknown as Bare;
       return [
         id,

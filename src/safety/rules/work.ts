@@ -1,11 +1,17 @@
 import { hasDevice, hasZone } from '../energy.ts';
 import { plantStateHolds } from '../states.ts';
-import { earnedBy, energisedPpe, type Rule } from './rule.ts';
+import { earnedBy, energisedPpe, type Rule, type RuleEdge, type RuleNode } from './rule.ts';
+
+/** Every reading of the step speaks for the outcome, and not all of them may be too close to call. */
+const shownBy = (node: RuleNode, edge: RuleEdge): boolean => {
+  const zones = Object.keys(node.step.readings ?? {}).map((id) => [edge.when?.[id] ?? []].flat());
+  return zones.every((list) => list.length > 0) && zones.some((list) => !list.includes('undetermined'));
+};
 
 /** I8: nothing goes back on before tools are out and people told; every restore is checked. Ends are judged by the prover. */
 export const restore: Rule = {
   id: 'I8',
-  onDeed({ node, effect, before }) {
+  onDeed({ node, edge, effect, before }) {
     if ('readyToRestore' in effect) {
       const items = (node.step.items ?? []).map((item) => item.id);
       const need = ['tools-out', 'covers-on', 'people-told'];
@@ -14,9 +20,7 @@ export const restore: Rule = {
         : 'ready called without its hold';
     }
     if ('verified' in effect)
-      return node.step.kind === 'measure' || node.step.kind === 'display'
-        ? undefined
-        : 'called working without a reading';
+      return shownBy(node, edge) ? undefined : 'called working on less than every reading';
     if ('close' in effect && hasDevice(before.held, effect.close)) return 'closed with a lock still on';
     return 'unlock' in effect && !before.ready ? 'a lock came off before the work was made ready' : undefined;
   },
