@@ -38,17 +38,17 @@ function windowInputs(
 
 type WindowVerdict = 'noAnswer' | NonNullable<ReturnType<typeof windowOf>['verdict']>;
 
-/** A worksheet's remark under the id of its short form inside a step. */
-const inStep = (ref: MessageRef): MessageRef => ({
-  ...ref,
-  id: ref.id.replace(/^worksheet\./, 'expected.pv.'),
+/** A worksheet's reason for having no answer, under the id by which its words are found. */
+const refusalOf = (worksheet: string, { id, params }: MessageRef): MessageRef => ({
+  id: `worksheet.${worksheet}.${id.slice(id.lastIndexOf('.') + 1)}`,
+  ...(params ? { params } : {}),
 });
 
 function windowOf(inputs: ReturnType<typeof windowInputs>) {
   const result = stringWindow.compute(inputs);
-  if (!result.ok) return { verdict: undefined, says: [inStep(result.reason)] };
+  if (!result.ok) return { verdict: undefined, says: [refusalOf('string-window', result.reason)] };
   const remarks = stringWindow.remarks?.(inputs, result.out) ?? [];
-  return { verdict: result.out.verdict, says: remarks.map(inStep) };
+  return { verdict: result.out.verdict, says: remarks };
 }
 
 const windowAnswers: Record<WindowVerdict, string> = {
@@ -240,16 +240,14 @@ function insulationWork(
             outcome: answerOf(result.out.verdict ?? 'cannotTell', result.out.place ?? 'none'),
             worksheet: 'insulation-position',
             inputs,
-            says: (
-              insulationPosition.remarks?.({ ownLimitOhms: undefined, ...inputs }, result.out) ?? []
-            ).map(inStep),
+            says: insulationPosition.remarks?.({ ownLimitOhms: undefined, ...inputs }, result.out) ?? [],
           }
         : {
             ok: true,
             outcome: refusal,
             worksheet: 'insulation-position',
             inputs,
-            says: [inStep(result.reason)],
+            says: [refusalOf('insulation-position', result.reason)],
           };
     },
   };

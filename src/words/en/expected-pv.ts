@@ -66,61 +66,6 @@ const arithmetic = {
   'expected.pv.swapTooMuch':
     'At the record low this string makes {cold:voltage} and at most {iscAmps:current}. One of the two trackers may not see what it would get.',
   'expected.pv.swapNoOther': 'The sheet has no other tracker with a string on it.',
-
-  'expected.pv.string-window.overMaximum':
-    'On the coldest bright morning the string reaches {vocColdVolts:voltage}. The input must never see {maxVolts:voltage}. A mild reading today proves nothing.',
-  'expected.pv.string-window.nearMaximum':
-    'The coldest morning comes close to the maximum of {maxVolts:voltage}: {vocColdVolts:voltage} by the module’s coefficient.',
-  'expected.pv.string-window.startsNever':
-    'At {hotCellC:temperature} cells the open string stands at {vocHotVolts:voltage}. The tracker starts at {startVolts:voltage}.',
-  'expected.pv.string-window.startsMarginal':
-    'At {hotCellC:temperature} cells the open string stands at {vocHotVolts:voltage}, less than a tenth above the start volts of {startVolts:voltage}.',
-  'expected.pv.string-window.belowTracking':
-    'When hot it works at about {vmpHotSafeVolts:voltage}. The tracking window begins at {trackLowVolts:voltage}: it starts and drops out.',
-  'expected.pv.string-window.aboveTracking':
-    'It would work at {vmpRatedVolts:voltage}, above the window’s {trackHighVolts:voltage}. Power is lost, nothing is harmed.',
-  'expected.pv.string-window.fits':
-    'This tracker takes {leastModules:count} to {mostModules:count} of these modules in series here. The string has {modules:count}: {vocHotVolts:voltage} open when hot, {vocColdVolts:voltage} on the coldest morning.',
-  'expected.pv.string-window.noCountFits':
-    'No number of these modules fits: heat needs {leastModules:count}, cold allows {mostModules:count}.',
-  'expected.pv.string-window.belowTable':
-    'The code’s table stops at −40 °C. The module’s own coefficient was used.',
-  'expected.pv.stringWindow.vmpAboveVoc':
-    'The sheet has working volts above open volts. Are the two swapped?',
-  'expected.pv.stringWindow.windowUpsideDown':
-    'The sheet has the lowest tracking volts above the highest. Are the two swapped?',
-  'expected.pv.stringWindow.startAboveMaximum':
-    'The sheet has the start volts above the maximum. Are the two swapped?',
-  'expected.pv.stringWindow.trackingAboveMaximum':
-    'The sheet has a tracking window that reaches above the maximum. Read both in the manual again.',
-
-  'expected.pv.insulation-position.sound':
-    'About {isoOhms:resistance} to ground, not under {isoLowOhms:resistance}. At least {leastOhms:resistance} is wanted.',
-  'expected.pv.insulation-position.leak':
-    'About {isoOhms:resistance} to ground. At least {leastOhms:resistance} is wanted.',
-  'expected.pv.insulation-position.cannotTell':
-    'About {isoOhms:resistance} to ground, and the meter cannot say on which side of {leastOhms:resistance} it lies.',
-  'expected.pv.insulation-position.positiveLead':
-    'The leak sits at the plus end: the plus lead, or the first module’s plus.',
-  'expected.pv.insulation-position.negativeLead':
-    'The leak sits at the minus end: the minus lead, or the last module’s minus.',
-  'expected.pv.insulation-position.between':
-    'The leak sits {modulesFromPositive:plain} modules from the plus end: between {modulesLow:plain} and {modulesHigh:plain}.',
-  'expected.pv.insulation-position.couldBeDeadShort':
-    'Under {alikeBelowOhms:resistance} everything reads alike: it may be a dead short to the frame. Treat the frame as live.',
-  'expected.pv.insulation-position.twoFaults':
-    'Two leaks inside the string give a place between them, where there is none.',
-  'expected.pv.insulation.notANumber': 'One of the three readings is no number.',
-  'expected.pv.insulation.noVolts': 'There are no volts between the poles, so nothing can be said of ground.',
-  'expected.pv.insulation.noMeter': 'The sheet has no input resistance for the meter.',
-  'expected.pv.insulation.noModules': 'The sheet has no modules in this string.',
-  'expected.pv.insulation.negativeError': 'The meter’s accuracy on the sheet is below zero.',
-  'expected.pv.insulation.reversed':
-    'Plus to ground reads minus and minus to ground reads plus: leads swapped, or a reversed string.',
-  'expected.pv.insulation.sameSign':
-    'Both poles read the same sign to ground. Something else feeds the array, or the leads were mixed up.',
-  'expected.pv.insulation.moreThanVoc':
-    'The two poles add up to {sumVolts:voltage}, more than the string’s {vocVolts:voltage}. The light moved between the readings: take all three again.',
 } as const;
 
 /** Every one of them, by message id. */
