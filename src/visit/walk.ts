@@ -148,6 +148,7 @@ export function walk(know: Knowledge, sheet: SiteSheet, file: WalkAnswers): Walk
       result.needs = needsOf(view);
       break;
     }
+    if (view.node.step.kind === 'end') break;
   }
   return finish(know, state, result);
 }
