@@ -31,7 +31,12 @@ export default {
     battery: {
       kind: 'perform',
       procedure: 'pre-charge',
-      endings: { closed: 'at-i', 'left-isolated': 'left-isolated', 'left-guarded': 'left-guarded' },
+      endings: {
+        closed: 'at-i',
+        'left-isolated': 'left-isolated',
+        'left-open': 'left-guarded',
+        'left-guarded': 'left-guarded',
+      },
     },
     'at-i': {
       kind: 'measure',

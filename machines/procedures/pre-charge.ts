@@ -296,8 +296,8 @@ export default {
       outcomes: {
         ok: 'closed',
         reversed: 'trip-amps',
-        absent: { to: 'trip-amps', does: [{ tripped: 'packs' }] },
-        low: { to: 'trip-amps', does: [{ tripped: 'packs' }] },
+        absent: 'trip-amps',
+        low: 'trip-amps',
         high: 'trip-amps',
         undetermined: 'trip-amps',
       },
@@ -326,7 +326,7 @@ export default {
       minutes: 1,
       cant: 'left-guarded',
       unsure: 'left-guarded',
-      outcomes: { done: { to: 'left-guarded', does: [{ open: 'main' }] } },
+      outcomes: { done: { to: 'left-open', does: [{ open: 'main' }] } },
     },
     'resistor-off-reversed': {
       kind: 'operate',
@@ -428,6 +428,13 @@ export default {
       promises: [{ closed: 'main' }, { unlocked: 'main' }, 'resistorOff'],
     },
     'left-isolated': { kind: 'end', result: 'leftIsolated', leaves: ['isolated'], items: isolatedItems },
+    'left-open': {
+      kind: 'end',
+      result: 'leftGuarded',
+      leaves: ['guarded'],
+      items: guardedItems,
+      promises: [{ opened: 'main' }],
+    },
     'left-guarded': { kind: 'end', result: 'leftGuarded', leaves: ['guarded'], items: guardedItems },
     stopped: { kind: 'end', result: 'leftGuarded', leaves: ['guarded'], items: stoppedItems },
   },

@@ -118,7 +118,12 @@ export default {
     battery: {
       kind: 'perform',
       procedure: 'pre-charge',
-      endings: { closed: 'units', 'left-isolated': 'left-isolated', 'left-guarded': 'left-guarded' },
+      endings: {
+        closed: 'units',
+        'left-isolated': 'left-isolated',
+        'left-open': 'left-guarded',
+        'left-guarded': 'left-guarded',
+      },
     },
     units: {
       kind: 'sheet',

@@ -12,6 +12,8 @@ export type Bar =
   | 'already-proved'
   /** It tripped, and why is neither known nor ruled out. */
   | 'trip-not-explained'
+  /** A cause found for a trip that nobody noted. */
+  | 'trip-not-noted'
   | 'packs-not-alike'
   /** A neutral that was moved, or that nobody has shown to hold, with what leans on it. */
   | 'neutral-in-doubt'
@@ -47,6 +49,7 @@ function perished(effect: Effect, e: Energy, variant: Variant): Bar | undefined 
   if ('loads' in effect && effect.loads === 'on' && e.neutral !== 'sound') return 'neutral-in-doubt';
   if (('lock' in effect && effect.lock === 'main') || ('tagPlus' in effect && effect.tagPlus === 'main'))
     return e.resistorOn ? 'resistor-still-on' : undefined;
+  if ('tripExplained' in effect && !hasDevice(e.tripped, effect.tripExplained)) return 'trip-not-noted';
   if ('close' in effect && hasDevice(e.tripped & ~e.explained, effect.close)) return 'trip-not-explained';
   if ('close' in effect && (effect.close === 'main' || effect.close === 'packs') && !e.packsAlike)
     return 'packs-not-alike';

@@ -7,6 +7,7 @@ import type { Device, Variant, Zone } from './plant.ts';
  */
 export type Promised =
   | { closed: Device }
+  | { opened: Device }
   /** Open, and held by a lock or by a tag and one further measure. */
   | { held: Device }
   | { unlocked: Device }
@@ -35,9 +36,10 @@ export function kept(promise: Promised, e: Energy, variant: Variant): boolean {
     const zone = promise.provedDead;
     return (variant.source === 'none' && feedsAcIn.includes(zone)) || hasZone(e.proved, zone);
   }
-  const device = 'closed' in promise ? promise.closed : 'held' in promise ? promise.held : promise.unlocked;
+  const device = Object.values(promise)[0] as Device;
   if (!fitted(variant).includes(device)) return true;
   if ('closed' in promise) return hasDevice(e.closed, device);
+  if ('opened' in promise) return !hasDevice(e.closed, device);
   if ('held' in promise) return !hasDevice(e.closed, device) && hasDevice(e.held, device);
   return !hasDevice(e.held, device);
 }

@@ -104,10 +104,10 @@ describe('limits by hand', () => {
   });
 
   it('lets a dead pair creep by a volt, never past dead', () => {
-    const after = (first: number) =>
+    const mostAfter = (first: number) =>
       edges(build('not-rising-dc', contextOf(sallowCreek, { 'prove-dead--dc-dead.plus-minus-dc': first })));
-    expect(after(0.2)).toEqual([1.2]);
-    expect(after(2.5)).toEqual([3]);
+    expect(mostAfter(0.2)).toEqual([1.2]);
+    expect(mostAfter(2.5)).toEqual([3]);
   });
 
   it('prefers what was read inside the guide to a step of the same name', () => {

@@ -10,7 +10,7 @@ import type { SiteSheet } from '../../src/site/sheet.ts';
 type Series = readonly (readonly [number, number])[];
 
 function run(id: string, sheet: SiteSheet, readings: ExpectContext['readings'] = {}, rise: Series = []) {
-  const series = rise.length > 0 ? { 'rise.s2': rise } : {};
+  const series: ExpectContext['series'] = rise.length > 0 ? { 'rise.s2': rise } : {};
   const result = works[id]!.work({ sheet, readings, series, outcomes: {} });
   if (!result.ok) throw new Error(`${id} lacks ${result.missing.join(', ')}`);
   const said = (message: string) => result.says.find((each) => each.id === message)?.params ?? {};

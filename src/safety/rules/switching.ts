@@ -160,6 +160,10 @@ export const joiningOutputs: Rule = {
 export const reclose: Rule = {
   id: 'I27',
   onDeed({ effect, before }) {
+    if ('tripExplained' in effect)
+      return hasDevice(before.tripped, effect.tripExplained)
+        ? undefined
+        : 'a trip explained that was never noted';
     if (!('close' in effect)) return undefined;
     const device = effect.close;
     return hasDevice(before.tripped, device) && !hasDevice(before.explained, device)

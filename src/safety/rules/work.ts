@@ -82,6 +82,8 @@ export const generatorInlet: Rule = {
   onDeed({ node, effect, before }) {
     if ('source' in effect && effect.source === 'running' && !node.step.hazards?.includes('co-fumes'))
       return 'engine run without the fumes statement';
+    if ('source' in effect && effect.source === 'stopped' && before.autoStart)
+      return 'stopped while it may still start by itself';
     if (!('inlet' in effect)) return undefined;
     if (before.sourceRuns) return 'inlet moved with the engine running';
     if (before.autoStart) return 'inlet moved with auto-start enabled';

@@ -31,6 +31,7 @@ const runMessages: Readonly<Record<string, (params: Params) => string>> = {
     'This place is proved dead already. Volts here now mean: stop and get away.',
   'run.bar.trip-not-explained': () =>
     'This device tripped, and why is neither known nor ruled out. It must not be closed again yet.',
+  'run.bar.trip-not-noted': () => 'No trip is noted here. Go back and look at the packs again.',
   'run.bar.packs-not-alike': () => 'The packs are not shown to be alike in volts and in charge.',
   'run.bar.resistor-still-on': () => 'The pre-charge resistor is still on. Take it off first.',
   'run.bar.under-load': () =>
