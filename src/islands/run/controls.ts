@@ -1,33 +1,26 @@
 import { choices } from './choices.ts';
-import { ending } from './ending.ts';
-import { hold } from './hold.ts';
+import { later } from './fetch-later.ts';
 import type { BuildControls } from './host.ts';
-import type { Plate } from './plate.ts';
 import { readings } from './readings.ts';
-import { verdict } from './verdict.ts';
-import { wait } from './wait.ts';
-import { work } from './work.ts';
+import type { Stage } from './stage.ts';
 
-/** What builds the controls of each kind of step. */
-export function controlsOf(
-  kind: string,
-  root: HTMLElement,
-  plateOf: (block: string) => Plate | undefined,
-): BuildControls {
+/** What builds the controls of each kind of step. The later kinds are here once their step was made ready. */
+export function controlsOf(kind: string, stage: Stage): BuildControls {
+  const more = later();
   switch (kind) {
     case 'measure':
     case 'display':
       return readings;
     case 'hold':
-      return hold;
+      return more!.hold;
     case 'wait':
-      return wait;
+      return more!.wait;
     case 'workOut':
-      return work;
+      return more!.work;
     case 'verdict':
-      return verdict(root, plateOf);
+      return more!.verdict(stage);
     case 'end':
-      return ending(root, plateOf);
+      return more!.ending(stage);
     default:
       return choices;
   }

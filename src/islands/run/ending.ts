@@ -2,20 +2,20 @@ import { href } from '../../components/href.ts';
 import { endingOf } from '../../visit/ending.ts';
 import type { StepView } from '../../visit/step.ts';
 import { sayRun } from '../../words/en/run.ts';
-import { runWords } from '../../words/en/run-page.ts';
+import { runLater } from '../../words/en/run-later.ts';
 import { steps as stepWords } from '../../words/en/steps.ts';
 import { button, make, ours } from './dom.ts';
 import { itemBoxes } from './hold.ts';
 import type { BuildControls } from './host.ts';
 import { plantList } from './plant-now.ts';
-import type { Plate } from './plate.ts';
-import { causeTitle, groundsList, ruledOutList } from './verdict.ts';
+import type { Stage } from './stage.ts';
+import { groundsList, ruledOutList } from './verdict.ts';
 
-const words = runWords.end;
+const words = runLater.end;
 
 /** The end of a run: how the plant is left, what was found and ruled out, what is confirmed, and closing the visit. */
 export const ending =
-  (root: HTMLElement, plateOf: (block: string) => Plate | undefined): BuildControls =>
+  (stage: Stage): BuildControls =>
   (host, plate, view) => {
     const { step } = view.node;
     if (step.kind !== 'end') return { elements: [] };
@@ -29,8 +29,8 @@ export const ending =
         make('p', { className: 'plate-label', textContent: words.left }),
         make('p', { textContent: leaves ? (stepWords.leaves[leaves] ?? leaves) : words.notAsEnd }),
         plantList(state),
-        groundsList(host, plateOf),
-        ruledOutList(host, plateOf, (cause) => causeTitle(root, cause)),
+        groundsList(host, stage),
+        ruledOutList(host, stage),
       ),
     );
     const close = button(words.close, 'btn btn-primary', () => void host.give({ type: 'close' }));
@@ -56,7 +56,7 @@ export const ending =
       showProblems: (problems) =>
         problems.map(({ field, message }) =>
           field === undefined
-            ? { text: sayRun(message), id: '', go: () => plate.heading.focus() }
+            ? { text: sayRun(message), go: () => plate.heading.focus() }
             : boxes.problemOf(field, message),
         ),
     };

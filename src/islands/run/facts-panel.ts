@@ -1,5 +1,5 @@
 import { href } from '../../components/href.ts';
-import { runWords } from '../../words/en/run-page.ts';
+import { runLater } from '../../words/en/run-later.ts';
 import { make, ours } from './dom.ts';
 import type { Host } from './host.ts';
 
@@ -10,7 +10,7 @@ export function factsPanel(host: Host, missing: readonly string[]): HTMLElement 
     make(
       'div',
       { className: 'notice-line run-facts' },
-      make('p', { className: 'plate-label', textContent: runWords.facts }),
+      make('p', { className: 'plate-label', textContent: runLater.facts }),
       place,
     ),
   );

@@ -1,11 +1,11 @@
 import type { StepView } from '../../visit/step.ts';
 import { sayRun } from '../../words/en/run.ts';
-import { runWords } from '../../words/en/run-page.ts';
+import { runLater } from '../../words/en/run-later.ts';
 import { button, freshId, make, ours } from './dom.ts';
 import type { BuildControls, Host } from './host.ts';
 import type { Plate } from './plate.ts';
 
-const words = runWords.hold;
+const words = runLater.hold;
 
 /** Puts a box to tick on each item of the plate, or what meets it, and keeps them true to the run. */
 export function itemBoxes(host: Host, plate: Plate, view: StepView) {
@@ -49,7 +49,6 @@ export function itemBoxes(host: Host, plate: Plate, view: StepView) {
       const box = id === undefined ? undefined : boxes.get(id);
       return {
         text: id === undefined ? sayRun(message) : `${plate.itemText(id)} ${sayRun(message)}`,
-        id: '',
         go: () => {
           (box ?? plate.heading).focus();
         },

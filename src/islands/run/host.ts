@@ -1,3 +1,4 @@
+import type { MessageRef } from '../../quantity/message.ts';
 import type { RunState } from '../../visit/fold.ts';
 import type { Input, InputProblem } from '../../visit/input.ts';
 import type { Knowledge } from '../../visit/knowledge.ts';
@@ -13,15 +14,16 @@ export interface Host {
   titleOf(block: string): string;
   /** Says something to those who cannot see the screen. */
   announce(text: string): void;
-  /** Opens a step for reading. */
-  read(block: string): void;
 }
 
 /** The controls of the present step. */
 export interface Controls {
   elements: readonly HTMLElement[];
   /** Shows what is wrong with an input; what was typed stays. */
-  showProblems?(problems: readonly InputProblem[]): readonly { text: string; go: () => void; id: string }[];
+  showProblems?(
+    problems: readonly InputProblem[],
+    say: (message: MessageRef) => string,
+  ): readonly { text: string; go: () => void }[];
   /** The run has changed and still stands at this step. */
   update?(view: StepView): void;
   /** Called each second. */

@@ -67,11 +67,17 @@ class FwRun extends HTMLElement {
             attrs: { role: 'alert' },
           }),
         ),
-      startPanel(book.know, await siteChoices(), (chosen) => void start(chosen)),
+      startPanel(book.know, await siteChoices(), await statesFor(book), (chosen) => void start(chosen)),
     ];
     this.prepend(...panels.filter((panel) => panel !== false));
     this.dataset.state = 'ready';
   }
+}
+
+/** The words of plant states, fetched only where there are several to begin from. */
+async function statesFor(book: Book) {
+  if (book.know.compiled.flat.machine.begins.length < 2) return {};
+  return (await import('../../words/en/states.ts')).states;
 }
 
 customElements.define('fw-run', FwRun);

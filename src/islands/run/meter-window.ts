@@ -1,12 +1,13 @@
 import { judgeOn, understand } from '../../guide/reading.ts';
 import { formatAsTyped, formatQuantity } from '../../quantity/format.ts';
+import type { MessageRef } from '../../quantity/message.ts';
 import type { SiteSheet } from '../../site/sheet.ts';
 import type { ReadingAsked } from '../../visit/step.ts';
-import { sayRun } from '../../words/en/run.ts';
 import { runWords } from '../../words/en/run-page.ts';
 import { zoneName } from '../../words/en/zones.ts';
 import { bandBar, unitOf } from './band.ts';
 import { freshId, make, ours } from './dom.ts';
+import { fetchLater } from './fetch-later.ts';
 
 const words = runWords.meter;
 
@@ -21,11 +22,19 @@ export interface ReadingField {
   inputId: string;
 }
 
-/** Said of a typed text while it is typed; empty for what cannot be read yet. */
-export function echo(text: string, asked: ReadingAsked, sheet: SiteSheet) {
+/** What is said of a text while it is typed, and where its value lands on the bar. */
+interface Echo {
+  says: string;
+  value?: { value: number; u: number };
+  /** Not understood: the words for why are in the later part of the run. */
+  problem?: MessageRef;
+}
+
+/** What was understood of a typed text; nothing for an empty one. */
+export function echo(text: string, asked: ReadingAsked, sheet: SiteSheet): Echo {
   if (text.trim() === '') return { says: '' };
   const read = understand(text, asked.reading, asked.kind, sheet);
-  if (!read.ok) return { says: sayRun(read.problem) };
+  if (!read.ok) return { says: '', problem: read.problem };
   const { reading } = read;
   const judged = asked.scale && judgeOn(reading, asked.scale);
   const zone = !judged
@@ -44,6 +53,15 @@ export function echo(text: string, asked: ReadingAsked, sheet: SiteSheet) {
     says: `${words.readAs(value, u)}${zone}.${assumed}`,
     value: { value: reading.value, u: reading.uncertaintyU },
   };
+}
+
+/** Shows what was understood; why a text was not is fetched when first wanted. */
+export function showEcho(place: HTMLElement, { says, problem }: Echo): void {
+  place.textContent = says;
+  if (!problem) return;
+  void fetchLater().then(({ sayRun }) => {
+    if (place.textContent === '') place.textContent = sayRun(problem);
+  });
 }
 
 /** An uncertainty of a temperature is a difference: 1 °C of it is 1.8 °F, and not 33.8. */
@@ -95,9 +113,9 @@ export function meterWindow(
     input.focus();
   });
   const show = () => {
-    const { says, value } = echo(input.value, asked, sheet);
-    said.textContent = says;
-    if (asked.scale) bar.replaceChildren(bandBar(asked.scale, sheet.units, words.band, value));
+    const heard = echo(input.value, asked, sheet);
+    showEcho(said, heard);
+    if (asked.scale) bar.replaceChildren(bandBar(asked.scale, sheet.units, words.band, heard.value));
   };
   input.addEventListener('input', () => {
     onType(input.value);

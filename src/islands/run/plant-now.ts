@@ -1,10 +1,10 @@
 import { plantNow } from '../../visit/ending.ts';
 import type { RunState } from '../../visit/fold.ts';
 import { deviceNames } from '../../words/en/devices.ts';
-import { runWords } from '../../words/en/run-page.ts';
+import { runLater } from '../../words/en/run-later.ts';
 import { make } from './dom.ts';
 
-const words = runWords.menu;
+const words = runLater.menu;
 
 /** How the plant stands, as far as the run was told: what is open, what is locked, what is live. */
 export function plantList(state: RunState): HTMLElement {

@@ -1,5 +1,4 @@
 import type { Asked } from '../../visit/entries.ts';
-import { steps as stepWords } from '../../words/en/steps.ts';
 import { zoneName } from '../../words/en/zones.ts';
 
 /** The static plate of one step, and the words on it that the run shows again elsewhere. */
@@ -55,7 +54,7 @@ export class Plate {
     const link = this.#outcome(id)?.querySelector('a')?.cloneNode(true) as HTMLElement | undefined;
     for (const extra of link?.querySelectorAll('.go, .go-no') ?? []) extra.remove();
     const text = link?.textContent?.trim().replace(/\s+/g, ' ');
-    return text || (stepWords.always as Readonly<Record<string, string>>)[id] || zoneName(id);
+    return text || zoneName(id);
   }
 
   /** What the answer means, as the author wrote it. */

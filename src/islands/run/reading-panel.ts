@@ -2,14 +2,14 @@ import { type Effect, isAct } from '../../safety/effects.ts';
 import { reversalOf, undoable, wayBack } from '../../visit/returning.ts';
 import { deedText } from '../../words/en/deeds.ts';
 import { sayRun } from '../../words/en/run.ts';
-import { runWords } from '../../words/en/run-page.ts';
+import { runLater } from '../../words/en/run-later.ts';
 import { states } from '../../words/en/states.ts';
 import { button, make, ours } from './dom.ts';
 import type { Host } from './host.ts';
 import { readingLine } from './last-answer.ts';
 import type { Plate } from './plate.ts';
 
-const words = runWords.reading;
+const words = runLater.reading;
 
 const deedList = (title: string, acts: readonly Effect[]) =>
   acts.length > 0 &&
@@ -42,7 +42,7 @@ export function readingPanel(host: Host, plate: Plate, index: number, goBack: ()
     actions.push(button(words.correct, 'btn', () => void host.give({ type: 'correct', toSeq: step.seq })));
   } else if (way.why === 'barred') {
     const needs =
-      way.bar === 'state' ? ` ${runWords.barred.needs(states[way.needs]?.label ?? way.needs)}` : '';
+      way.bar === 'state' ? ` ${runLater.barred.needs(states[way.needs]?.label ?? way.needs)}` : '';
     actions.push(
       make('p', {
         textContent: `${sayRun({ id: 'run.problem.back.barred' })} ${sayRun({ id: `run.bar.${way.bar}` })}${needs}`,

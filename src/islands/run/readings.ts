@@ -1,10 +1,9 @@
 import type { SeriesText } from '../../visit/input.ts';
-import { sayRun } from '../../words/en/run.ts';
 import { runWords } from '../../words/en/run-page.ts';
 import { make, ours } from './dom.ts';
+import { later } from './fetch-later.ts';
 import type { BuildControls } from './host.ts';
 import { meterWindow, type ReadingField } from './meter-window.ts';
-import { seriesField } from './series-field.ts';
 import { forgetTyped, keepTyped, typedAt } from './typed-draft.ts';
 
 /** A meter window, or a field of timed values, for each reading of the step, and one button to hand them in. */
@@ -21,7 +20,7 @@ export const readings: BuildControls = (host, plate, view) => {
       });
     const startedMs = draft.clocks[asked.id];
     const rows = draft.rows[asked.id] ?? [];
-    return seriesField(
+    return later()!.seriesField(
       asked,
       state.sheet,
       { rows, ...(startedMs === undefined ? {} : { startedMs }) },
@@ -65,16 +64,14 @@ export const readings: BuildControls = (host, plate, view) => {
   });
   return {
     elements: [form],
-    showProblems(problems) {
+    showProblems(problems, say) {
       for (const field of fields) field.showProblem('');
       return problems.flatMap(({ field: id, message }) => {
         const field = fields.find((each) => each.id === id);
         if (!field) return [];
-        const said = sayRun(message);
+        const said = say(message);
         field.showProblem(said);
-        return [
-          { text: `${plate.readingLabel(field.id)}: ${said}`, go: () => field.focus(), id: field.inputId },
-        ];
+        return [{ text: `${plate.readingLabel(field.id)}: ${said}`, go: () => field.focus() }];
       });
     },
   };

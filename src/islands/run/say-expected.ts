@@ -1,18 +1,18 @@
 import type { UnitSystem } from '../../quantity/kinds.ts';
 import type { MessageRef } from '../../quantity/message.ts';
 import { expectedWords } from '../../words/en/expected.ts';
-import { worksheetWords } from '../../words/en/worksheets.ts';
 import { fill } from '../worksheet/say.ts';
 
 /** Why a band is where it is, or what a worksheet says, with this site's numbers. */
-export function sayExpected({ id, params }: MessageRef, units: UnitSystem): string {
-  const template = expectedWords[id] ?? ofWorksheet(id);
+export async function sayExpected({ id, params }: MessageRef, units: UnitSystem): Promise<string> {
+  const template = expectedWords[id] ?? (await ofWorksheet(id));
   if (template === undefined) throw new Error(`no words for ${id}`);
   return fill(template, params ?? {}, units);
 }
 
 /** What a worksheet remarks on its result: `worksheet.pre-charge.shortLimit` is `shortLimit` of that worksheet's words. */
-function ofWorksheet(id: string): string | undefined {
+async function ofWorksheet(id: string): Promise<string | undefined> {
   const [, worksheet = '', remark = ''] = /^worksheet\.([^.]+)\.(.+)$/.exec(id) ?? [];
+  const { worksheetWords } = await import('../../words/en/worksheets.ts');
   return worksheetWords[worksheet]?.says[remark];
 }

@@ -1,11 +1,11 @@
 import type { SiteSheet } from '../../site/sheet.ts';
 import type { ReadingAsked } from '../../visit/step.ts';
-import { runWords } from '../../words/en/run-page.ts';
+import { runLater } from '../../words/en/run-later.ts';
 import { unitOf } from './band.ts';
 import { button, freshId, make, ours } from './dom.ts';
-import { echo, type ReadingField } from './meter-window.ts';
+import { echo, type ReadingField, showEcho } from './meter-window.ts';
 
-const words = runWords.series;
+const words = runLater.series;
 
 /** What a series field keeps over a reload: its rows, and when its clock was started. */
 export interface SeriesDraft {
@@ -58,7 +58,7 @@ export function seriesField(
     const number = body.rows.length + 1;
     const shown = cell(number, words.value(unit), value);
     shown.addEventListener('input', () => {
-      said.textContent = echo(shown.value, asked, sheet).says;
+      showEcho(said, echo(shown.value, asked, sheet));
     });
     const at = cell(number, words.time, time, number === 1 ? inputId : undefined);
     body.append(make('tr', {}, make('td', {}, at), make('td', {}, shown)));
@@ -84,7 +84,7 @@ export function seriesField(
     shown.focus();
   });
   const tick = setInterval(() => {
-    if (!clock.isConnected && body.isConnected === false) return clearInterval(tick);
+    if (!element.isConnected) return clearInterval(tick);
     if (startedMs !== undefined) clock.textContent = words.running(secondsSince(startedMs));
   }, 200);
 

@@ -6,6 +6,7 @@ import type { Knowledge } from '../../visit/knowledge.ts';
 import { advance, beginVisit, openRun, type Start } from '../../visit/run.ts';
 import { readVisit, VisitLog, type Written } from '../../visit/store.ts';
 import type { Book } from './book.ts';
+import { fetchLater, isLater } from './fetch-later.ts';
 import type { Stage } from './stage.ts';
 
 /** Why a run goes on in memory alone. */
@@ -74,7 +75,9 @@ export class Session {
   async ready(path: string): Promise<void> {
     await this.#book.prepare([path]);
     const node = this.know.compiled.flat.nodes.get(path);
-    if (node) await this.#stage.prepare(node);
+    if (!node) return;
+    await this.#stage.prepare(node);
+    if (isLater(node)) await fetchLater();
   }
 
   /** Gives an input to the run. The entries are committed before the screen may move on. */

@@ -3,6 +3,15 @@ import type { FlatNode } from '../../guide/flatten.ts';
 import { ours } from './dom.ts';
 import { Plate } from './plate.ts';
 
+/** The step that a link speaks of: one of this page, or one of a procedure's page as it is called in this run. */
+export function blockOf({ origin, pathname, hash }: HTMLAnchorElement): string | undefined {
+  const step = decodeURIComponent(hash.slice(1));
+  if (step === '' || origin !== location.origin) return undefined;
+  if (pathname === location.pathname) return step;
+  const procedure = /\/procedures\/([^/]+)\/$/.exec(pathname)?.[1];
+  return procedure && `${procedure}--${step}`;
+}
+
 /**
  * The plates of a run, of which one shows at a time: those of the page itself, and those of a procedure's own page, which
  * are brought in when the run comes to the procedure.

@@ -6,7 +6,6 @@ import { openDb } from '../../visit/db.ts';
 import type { Knowledge } from '../../visit/knowledge.ts';
 import { startNeeds } from '../../visit/run.ts';
 import { runWords } from '../../words/en/run-page.ts';
-import { states } from '../../words/en/states.ts';
 import { button, freshId, make, ours } from './dom.ts';
 
 const words = runWords.start;
@@ -92,11 +91,13 @@ function radios(
 
 /**
  * The form a run is started with: site, string, how the plant stands, and the facts the guide cannot do without.
+ * @param states the words of plant states, where there are several to choose from
  * @param onStart called once everything is chosen
  */
 export function startPanel(
   know: Knowledge,
   sites: readonly SiteChoice[],
+  states: Readonly<Record<string, { label: string; live: string }>>,
   onStart: (chosen: Chosen) => void,
 ): HTMLElement {
   const { machine } = know.compiled.flat;

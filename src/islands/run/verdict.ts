@@ -1,23 +1,20 @@
 import { ruledOut, verdictOf } from '../../visit/verdict.ts';
-import { runWords } from '../../words/en/run-page.ts';
+import { runLater } from '../../words/en/run-later.ts';
 import { choices } from './choices.ts';
 import { make, ours } from './dom.ts';
 import type { BuildControls, Host } from './host.ts';
 import { readingLine } from './last-answer.ts';
-import type { Plate } from './plate.ts';
+import type { Stage } from './stage.ts';
 
-const words = runWords.verdict;
+const words = runLater.verdict;
 
 /** The readings that the verdict rests on, as they were typed and judged. */
-export function groundsList(
-  host: Host,
-  plateOf: (block: string) => Plate | undefined,
-): HTMLElement | undefined {
+export function groundsList(host: Host, stage: Stage): HTMLElement | undefined {
   const verdict = verdictOf(host.know, host.state);
   if (!verdict) return undefined;
   const { units } = host.state.sheet;
   const lines = verdict.because.map(({ block, outcome, readings }) => {
-    const plate = plateOf(block);
+    const plate = stage.plate(block);
     const label = outcome === undefined ? '' : (plate?.outcomeLabel(outcome) ?? outcome);
     const values = readings.map((each) => readingLine(each, plate?.readingLabel(each.id) ?? each.id, units));
     return make(
@@ -37,16 +34,12 @@ export function groundsList(
 }
 
 /** Causes that the readings speak against, each with the steps that do. */
-export function ruledOutList(
-  host: Host,
-  plateOf: (block: string) => Plate | undefined,
-  titleOfCause: (cause: string) => string,
-): HTMLElement | undefined {
+export function ruledOutList(host: Host, stage: Stage): HTMLElement | undefined {
   const list = ruledOut(host.know, host.state);
   if (list.length === 0) return undefined;
   const lines = list.map(({ cause, by }) => {
-    const titles = by.map(({ block }) => plateOf(block)?.title ?? block).join('; ');
-    return make('li', { textContent: `${titleOfCause(cause)}, ${words.by(titles)}` });
+    const titles = by.map(({ block }) => stage.plate(block)?.title ?? block).join('; ');
+    return make('li', { textContent: `${causeTitle(stage.root, cause)}, ${words.by(titles)}` });
   });
   return make(
     'details',
@@ -57,17 +50,17 @@ export function ruledOutList(
 }
 
 /** A cause's title as a verdict's plate on this page links it. */
-export function causeTitle(root: HTMLElement, cause: string): string {
+function causeTitle(root: HTMLElement, cause: string): string {
   const link = root.querySelector(`[data-cause="${CSS.escape(cause)}"] a`);
   return link?.textContent?.trim() || cause.replaceAll('-', ' ');
 }
 
 /** A verdict: what it rests on, what is ruled out, and what may follow. */
 export const verdict =
-  (root: HTMLElement, plateOf: (block: string) => Plate | undefined): BuildControls =>
+  (stage: Stage): BuildControls =>
   (host, plate, view) => {
-    const grounds = groundsList(host, plateOf);
-    const against = ruledOutList(host, plateOf, (cause) => causeTitle(root, cause));
+    const grounds = groundsList(host, stage);
+    const against = ruledOutList(host, stage);
     const box = ours(make('div', { className: 'run-grounds' }, grounds, against));
     return { elements: [box, ...choices(host, plate, view).elements] };
   };

@@ -1,8 +1,8 @@
-import { runWords } from '../../words/en/run-page.ts';
+import { runLater } from '../../words/en/run-later.ts';
 import { button, make, ours } from './dom.ts';
 import type { BuildControls } from './host.ts';
 
-const words = runWords.wait;
+const words = runLater.wait;
 
 /** `4:05` */
 const clock = (seconds: number) => `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, '0')}`;

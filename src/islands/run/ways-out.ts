@@ -21,7 +21,7 @@ export function waysOut(host: Host, plate: Plate): HTMLElement {
     make(
       'div',
       { className: 'run-ways' },
-      make('p', { className: 'plate-label', textContent: runWords.ways.title }),
+      make('p', { className: 'plate-label', textContent: runWords.waysTitle }),
       make('div', { className: 'btn-row' }, ...ways),
     ),
   );
