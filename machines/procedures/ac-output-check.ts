@@ -6,7 +6,7 @@ export default {
   id: 'ac-output-check',
   kind: 'procedure',
   version: 1,
-  begins: ['running', 'noLoad', 'batteryOnly'],
+  begins: ['running', 'noLoad'],
   start: 'ready',
   escape: 'left-guarded',
   stop: 'stopped',

@@ -425,7 +425,7 @@ export default {
       result: 'done',
       leaves: ['isolated'],
       items: isolatedItems,
-      promises: [{ closed: 'main' }, { unlocked: 'main' }, 'resistorOff'],
+      promises: [{ closed: 'packs' }, { closed: 'main' }, { unlocked: 'main' }, 'resistorOff'],
     },
     'left-isolated': { kind: 'end', result: 'leftIsolated', leaves: ['isolated'], items: isolatedItems },
     'left-open': {

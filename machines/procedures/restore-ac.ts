@@ -238,7 +238,7 @@ export default {
       unsure: 'shut-down',
       readings: {
         leg: { point: 'D-V1', scale: 'leg-volts', mode: 'acVolts' },
-        bus: { point: 'I', scale: 'battery-volts', mode: 'dcVolts', signed: true },
+        bus: { point: 'I', scale: 'battery-volts', mode: 'dcVolts' },
       },
       rows: [
         { id: 'works', when: { leg: 'ok', bus: 'ok' }, to: 'on', does: [{ verified: true }] },

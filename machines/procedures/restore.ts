@@ -46,7 +46,7 @@ export default {
         { id: 'owners-here' },
         { id: 'named-person' },
       ],
-      outcomes: { done: { to: 'inlet-source', does: [{ namedPerson: true }, { readyToRestore: true }] } },
+      outcomes: { done: { to: 'inlet-source', does: [{ namedPerson: true }] } },
     },
     'inlet-source': {
       kind: 'sheet',

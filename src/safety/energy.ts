@@ -164,7 +164,7 @@ export function initialEnergy(variant: Variant, begins: BeginState): Energy {
     case 'pvOpen':
       return { ...base, closed: all & ~maskOf('pv'), held: maskOf('pv'), polarity: all & ~maskOf('pv') };
     case 'batteryOnly': {
-      const open = isolation & ~maskOf('main');
+      const open = (isolation | maskOf('acOut')) & ~maskOf('main');
       return {
         ...base,
         ...off,
@@ -327,6 +327,7 @@ export function applyEffect(e: Energy, effect: Effect): Energy {
   if ('tripped' in effect)
     return {
       ...clean,
+      closed: e.closed & ~maskOf(effect.tripped),
       tripped: e.tripped | maskOf(effect.tripped),
       explained: e.explained & ~maskOf(effect.tripped),
     };

@@ -77,10 +77,14 @@ export function leftAs(e: Energy, variant: Variant): ('untouched' | 'restored' |
   const opened = fitted(variant).filter((device) => open(e, device));
   if (asBegun(e) && quiet && e.verify === 'notOwed' && e.touched === 0 && e.inverterOn)
     list.push('untouched');
-  const allBack = (e.began & ~e.closed) === 0 && e.held === 0 && e.inverterOn && e.loadsOn;
+  const allBack =
+    (e.began & ~e.closed) === 0 && e.held === 0 && !e.plugsParted && e.inverterOn && e.loadsOn;
   const starts = variant.source !== 'autoStart' || e.autoStart;
   if (allBack && starts && quiet && e.verify === 'passed') list.push('restored');
-  const held = opened.every((device) => device === 'acOut' || hasDevice(e.held, device));
+  // A pack that tripped or sleeps takes no lock, and needs none behind a locked main switch.
+  const held = opened.every(
+    (device) => device === 'acOut' || device === 'packs' || hasDevice(e.held, device),
+  );
   const touchedSafe =
     e.touched === 0 || notIsolated(e, variant).length === 0 || (onlyPvTouched(e) && openAndHeld(e, 'pv'));
   if (opened.length > 0 && held && touchedSafe && !e.resistorOn) list.push('isolated');

@@ -1,5 +1,58 @@
+const parted =
+  'parting or joining the plug is a further measure behind the locked isolator: no rule leans on it';
+const clampDecides = 'whether the unit has stopped is shown by the clamp, never by its switch';
+const optionalTest =
+  'the insulation test is a choice of the person: what it may not do is ruled, that it is done is not';
+const alreadyOn =
+  'the plant is begun with the unit on; first power-up, which begins with it off, notices the loss';
+const outputOpen =
+  'all loads are off at the panel: opening the output as well spares them a wrong voltage, which no rule speaks of';
+const chargingChoice = 'allowing charging is a choice: left off, the battery only gives';
+const eitherOrder = 'both orders are safe: with the loads off neither act moves a current';
+
 /**
  * Mutants that change nothing a rule could speak of, by name, each with the reason. A mutant that only takes away an
  * effect which never changes the state where it stands is found equivalent by the prover itself and is not listed here.
  */
-export const equivalents: Readonly<Record<string, string>> = {};
+export const equivalents: Readonly<Record<string, string>> = {
+  'isolate:bypass:inlet-unplug': parted,
+  'isolate:no-op:inlet-unplug.done.inlet-unplugged': parted,
+  'isolate:cant-goes-on:inlet-unplug': parted,
+  'restore:bypass:inlet-plug': parted,
+  'restore:no-op:inlet-plug.done.inlet-plugged': parted,
+  'restore:cant-goes-on:inlet-plug': parted,
+  'restore:drop-procedure:units-dc':
+    'the model holds the DC and the AC isolators of another unit as one device; the order within is held by the page',
+  'open-string:bypass:stop-unit': clampDecides,
+  'open-string:no-op:stop-unit.done.inverter-off': clampDecides,
+  'open-string:cant-goes-on:stop-unit': clampDecides,
+  'pre-charge:two-actions:clip-on':
+    'clipping the leads on is no switching: the two together still move one thing',
+  'first-power-up:bypass-hold:ready':
+    'pre-charge, which follows at once, holds with its own list before anything is closed',
+  'first-power-up:no-op:ready.done.namedPerson-true':
+    'pre-charge, which follows at once, asks for the same person',
+  'first-power-up:bypass-hold:settings':
+    'settings move no energy: charging stays off until the cells are known to be fit',
+  'first-power-up:bypass:charging-on': chargingChoice,
+  'first-power-up:no-op:charging-on.done.enableCharging-true': chargingChoice,
+  'first-power-up:cant-goes-on:charging-on': chargingChoice,
+  'string-check:bypass:test': optionalTest,
+  'string-check:no-op:test.sound.insulationTest-pvString': optionalTest,
+  'string-check:no-op:test.leak.insulationTest-pvString': optionalTest,
+  'string-check:no-op:test.undetermined.insulationTest-pvString': optionalTest,
+  'string-check:cant-goes-on:test': optionalTest,
+  'string-check:earn-early:test.leak': optionalTest,
+  'string-check:earn-early:test.undetermined': optionalTest,
+  'ac-output-check:bypass:out-open': outputOpen,
+  'ac-output-check:no-op:out-open.done.open-acOut': outputOpen,
+  'ac-output-check:cant-goes-on:out-open': outputOpen,
+  'ac-output-check:swap:out-open~inverter-on': eitherOrder,
+  'ac-output-check:bypass:inverter-on': alreadyOn,
+  'ac-output-check:no-op:inverter-on.done.inverter-on': alreadyOn,
+  'ac-output-check:cant-goes-on:inverter-on': alreadyOn,
+  'ac-output-check:swap:loads-back-off~off-running': eitherOrder,
+  'restore-ac:swap:shut-down~off-after-loads': eitherOrder,
+  'join-unit-dc:bypass-hold:close-ready':
+    'the model holds the DC and the AC isolators of another unit as one device; the hold is kept by the page',
+};
