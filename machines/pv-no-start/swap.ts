@@ -1,6 +1,6 @@
 import type { Steps } from './steps.ts';
 
-/** The last split: a good string on this tracker, this string on a good tracker. Inverter side only, proved dead. */
+/** The last split: a good string on this tracker, this string on a good tracker. The leads move on the inverter side, proved dead. */
 export const swap = {
   'swap-fits': {
     kind: 'workOut',
@@ -9,27 +9,6 @@ export const swap = {
     outcomes: { fits: 'make-safe', 'too-much': 'unresolved-open', 'no-other': 'unresolved-open' },
     cant: 'unresolved-open',
     unsure: 'unresolved-open',
-  },
-  'swap-ready': {
-    kind: 'hold',
-    state: 'dead',
-    at: ['pvBus'],
-    items: [{ id: 'both-strings-open' }, { id: 'poles-marked' }, { id: 'torque-known' }],
-    outcomes: { done: 'swap-leads' },
-    cant: 'left-open',
-    unsure: 'left-open',
-  },
-  'swap-leads': {
-    kind: 'touch',
-    state: 'dead',
-    at: ['pvBus'],
-    hazards: ['pv-live-in-light', 'stored-charge'],
-    ppe: ['rated-gloves', 'eye-protection'],
-    tools: ['insulated-tools', 'torque-driver', 'marker-pen'],
-    minutes: 20,
-    outcomes: { done: { to: 'bring-back', does: [{ touch: 'pvBus' }] } },
-    cant: 'left-open',
-    unsure: 'left-open',
   },
   'swap-result': {
     kind: 'display',
