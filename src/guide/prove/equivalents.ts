@@ -10,11 +10,42 @@ const outputOpen =
 const chargingChoice = 'allowing charging is a choice: left off, the battery only gives';
 const eitherOrder = 'both orders are safe: with the loads off neither act moves a current';
 
+/** Leaving a repair out, or its record, is no danger: the string is proved right before it is closed again. */
+const repairLeftOut =
+  'the repair is left out: what follows proves the string before it is closed, repaired or not';
+
+/** Bars of the deed itself say the same as the state that was forgotten. */
+const deedBars = 'a touch is barred by its own missing proof, whatever state the step claims';
+
+const pvNoStart: Readonly<Record<string, string>> = {
+  'pv-no-start:bypass-hold:ready-battery':
+    'no rule knows of a meter looked over: each measurement names its rating itself',
+  'pv-no-start:bypass-hold:ready-string':
+    'no rule knows of a meter looked over: each measurement names its rating itself',
+  'pv-no-start:no-op:array-test.leak.insulationTest-pvString':
+    'the array side counts as live in every state: test volts add nothing to it',
+  'pv-no-start:no-op:array-test.sound.insulationTest-pvString':
+    'the array side counts as live in every state: test volts add nothing to it',
+  'pv-no-start:no-op:array-test.undetermined.insulationTest-pvString':
+    'the array side counts as live in every state: test volts add nothing to it',
+  'pv-no-start:no-op:part-plugs.done.handleLive-pvString':
+    'parting the plugs, in the same deed, asks for the same and undoes the same',
+  'pv-no-start:bypass:mend': repairLeftOut,
+  'pv-no-start:no-op:mend.done.touch-pvRun': repairLeftOut,
+  'pv-no-start:forget-state:mend': deedBars,
+  'pv-no-start:cant-goes-on:mend': repairLeftOut,
+  'pv-no-start:bypass:land-again': repairLeftOut,
+  'pv-no-start:no-op:land-again.done.touch-pvBus': repairLeftOut,
+  'pv-no-start:forget-state:land-again': deedBars,
+  'pv-no-start:cant-goes-on:land-again': repairLeftOut,
+};
+
 /**
  * Mutants that change nothing a rule could speak of, by name, each with the reason. A mutant that only takes away an
  * effect which never changes the state where it stands is found equivalent by the prover itself and is not listed here.
  */
 export const equivalents: Readonly<Record<string, string>> = {
+  ...pvNoStart,
   'isolate:bypass:inlet-unplug': parted,
   'isolate:no-op:inlet-unplug.done.inlet-unplugged': parted,
   'isolate:cant-goes-on:inlet-unplug': parted,
