@@ -8,7 +8,7 @@ import { longestNote } from './log-limits.ts';
 import { proofEndsMs } from './proof-age.ts';
 import { undoable, wayBack } from './returning.ts';
 import { sheetChanges } from './sheet-changes.ts';
-import { type StepView, stepView } from './step.ts';
+import { nodeAt, type StepView, stepView } from './step.ts';
 import { readTyped } from './typed-readings.ts';
 import { verdictOf } from './verdict.ts';
 
@@ -49,6 +49,8 @@ export function noticeExpiry(know: Knowledge, draft: Draft, nowMs: number): void
 export function answerFromSheet(know: Knowledge, draft: Draft, nowMs: number): void {
   for (let count = 0; count < mostAutomatic; count++) {
     if (draft.state.misfit || draft.state.closed) return;
+    // Only a question to the sheet is looked at: what another step needs may not be here yet.
+    if (nodeAt(know, draft.state.position.path).step.kind !== 'sheet') return;
     const view = stepView(know, draft.state);
     if (view.decided === undefined || view.barred || view.missing.length > 0) return;
     take(know, draft, view, { type: 'outcome', outcome: view.decided }, nowMs, { by: 'sheet' });

@@ -31,3 +31,14 @@ export interface Controls {
 }
 
 export type BuildControls = (host: Host, plate: Plate, view: StepView) => Controls;
+
+/** A field of a step that a reading is typed in. */
+export interface ReadingField {
+  id: string;
+  element: HTMLElement;
+  /** Shows what is wrong with it; nothing takes the message away. */
+  showProblem(message: string): void;
+  focus(): void;
+  /** The id to link to in an error summary. */
+  inputId: string;
+}

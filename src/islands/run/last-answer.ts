@@ -1,11 +1,11 @@
-import { formatQuantity } from '../../quantity/format.ts';
+import { formatQuantity, showQuantity } from '../../quantity/format.ts';
 import type { UnitSystem } from '../../quantity/kinds.ts';
 import type { LoggedReading } from '../../visit/entries.ts';
 import type { TrailStep } from '../../visit/trail.ts';
 import { runWords } from '../../words/en/run-page.ts';
 import { zoneName } from '../../words/en/zones.ts';
+import { uncertaintyText } from './band.ts';
 import { make, ours } from './dom.ts';
-import { uncertaintyKind } from './meter-window.ts';
 import type { Plate } from './plate.ts';
 
 /** A reading as it was understood and judged, in one line. */
@@ -13,10 +13,11 @@ export function readingLine(reading: LoggedReading, label: string, units: UnitSy
   const zone = zoneName(reading.outcome);
   if (reading.value === 'overRange') return runWords.lastOverRange(label, zone);
   const { kind } = reading.scale;
+  const { unit } = showQuantity(reading.value, kind, { system: units });
   return runWords.lastReading(
     label,
     formatQuantity(reading.value, kind, { system: units }),
-    formatQuantity(reading.uncertaintyU, uncertaintyKind(kind), { system: units, digits: 2 }),
+    uncertaintyText(reading.uncertaintyU, kind, unit),
     zone,
   );
 }

@@ -2,8 +2,8 @@ import type { SeriesText } from '../../visit/input.ts';
 import { runWords } from '../../words/en/run-page.ts';
 import { make, ours } from './dom.ts';
 import { later } from './fetch-later.ts';
-import type { BuildControls } from './host.ts';
-import { meterWindow, type ReadingField } from './meter-window.ts';
+import type { BuildControls, ReadingField } from './host.ts';
+import { meterWindow } from './meter-window.ts';
 import { forgetTyped, keepTyped, typedAt } from './typed-draft.ts';
 
 /** A meter window, or a field of timed values, for each reading of the step, and one button to hand them in. */

@@ -4,6 +4,7 @@ import { type StepView, stepView } from '../../visit/step.ts';
 import { runWords } from '../../words/en/run-page.ts';
 import { controlsOf } from './controls.ts';
 import { make, ours } from './dom.ts';
+import { drawingPanel } from './drawing-panel.ts';
 import { expectedHere } from './expected-here.ts';
 import { fetchLater } from './fetch-later.ts';
 import type { Controls, Host } from './host.ts';
@@ -228,6 +229,7 @@ export class RunView implements Host {
     this.#last = last && lastAnswer(last, this.#stage.plate(last.block), this.state.sheet.units);
     if (this.#last) plate.section.before(this.#last);
     expectedHere(plate, view, this.state.sheet.units);
+    drawingPanel(this, plate, view);
     const isEnd = view.node.step.kind === 'end';
     const stopped = this.state.misfit || (!isEnd && (view.missing.length > 0 || view.barred !== undefined));
     const place = ours(make('div', { className: 'run-place' }));

@@ -1,9 +1,11 @@
 import type { SiteSheet } from '../../site/sheet.ts';
 import type { ReadingAsked } from '../../visit/step.ts';
+import { sayRun } from '../../words/en/run.ts';
 import { runLater } from '../../words/en/run-later.ts';
 import { unitOf } from './band.ts';
 import { button, freshId, make, ours } from './dom.ts';
-import { echo, type ReadingField, showEcho } from './meter-window.ts';
+import { echo } from './echo.ts';
+import type { ReadingField } from './host.ts';
 
 const words = runLater.series;
 
@@ -58,7 +60,8 @@ export function seriesField(
     const number = body.rows.length + 1;
     const shown = cell(number, words.value(unit), value);
     shown.addEventListener('input', () => {
-      showEcho(said, echo(shown.value, asked, sheet));
+      const { says, problem } = echo(shown.value, asked, sheet);
+      said.textContent = problem ? sayRun(problem) : says;
     });
     const at = cell(number, words.time, time, number === 1 ? inputId : undefined);
     body.append(make('tr', {}, make('td', {}, at), make('td', {}, shown)));

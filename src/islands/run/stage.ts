@@ -75,8 +75,7 @@ export class Stage {
     if (this.root.dataset.running !== undefined) return;
     this.root.dataset.running = '';
     document.body.dataset.running = '';
-    for (const child of this.root.querySelectorAll<HTMLElement>('section.plate, .no-run'))
-      child.hidden = true;
+    for (const child of this.root.children) if (child instanceof HTMLElement) child.hidden = true;
   }
 
   /** Shows one plate, with nothing on it that the run had put on the last one. */

@@ -54,6 +54,7 @@ export const runWords = {
     under: (zone: string, max: string) => `${zone}: ${max} or less`,
     nominal: (value: string) => `about ${value}`,
   },
+  drawing: 'Show it on the drawing',
   waysTitle: 'Not going to plan?',
   menu: 'This visit',
   wake: 'Keep the screen on',
