@@ -33,6 +33,7 @@ export class Visitor {
   constructor(context: BrowserContext, site: Site) {
     this.context = context;
     this.site = site;
+    context.setDefaultTimeout(20_000);
     const { origin } = new URL(site.url);
     context.on('request', (request) => {
       const url = request.url();
