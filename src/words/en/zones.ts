@@ -26,6 +26,23 @@ const zoneNames: Readonly<Record<string, string>> = {
   deep: 'too deep',
   cold: 'too cold',
   hot: 'too warm',
+  backward: 'current, backward',
+  some: 'some',
+  'isc-like': 'about the short-circuit current',
+  'near-zero': 'next to nothing',
+  'held-off': 'about 1 V a module',
+  part: 'part of it',
+  present: 'there',
+  collapsed: 'collapsed',
+  dragged: 'dragged down',
+  tracking: 'at work',
+  making: 'makes power',
+  same: 'did not move',
+  rises: 'follows',
+  'wrong-sign': 'wrong sign',
+  whole: 'nearly the whole string',
+  leak: 'leaks',
+  sound: 'sound',
 };
 
 /** A zone that has no name of its own is called by its id, read as words. */
