@@ -103,11 +103,13 @@ export default {
           to: 'pv-settle',
           limit: { counter: 'pv-amps', max: 2, otherwise: 'pv-flows' },
         },
-        undetermined: {
-          to: 'pv-settle',
-          limit: { counter: 'pv-amps', max: 2, otherwise: 'pv-flows' },
-        },
+        undetermined: { to: 'pv-finer', limit: { counter: 'pv-finer', max: 2, otherwise: 'left-guarded' } },
       },
+    },
+    'pv-finer': {
+      kind: 'look',
+      minutes: 2,
+      outcomes: { again: 'pv-amps', 'no-finer': 'left-guarded' },
     },
     'pv-settle': { kind: 'wait', wait: 'tracker-stop', minutes: 1, outcomes: { done: 'pv-amps' } },
     'pv-flows': {

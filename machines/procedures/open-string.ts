@@ -31,11 +31,13 @@ export default {
           to: 'stop-unit',
           limit: { counter: 'amps', max: 2, otherwise: 'still-flows' },
         },
-        undetermined: {
-          to: 'stop-unit',
-          limit: { counter: 'amps', max: 2, otherwise: 'still-flows' },
-        },
+        undetermined: { to: 'finer', limit: { counter: 'finer', max: 2, otherwise: 'left-guarded' } },
       },
+    },
+    finer: {
+      kind: 'look',
+      minutes: 2,
+      outcomes: { again: 'amps', 'no-finer': 'left-guarded' },
     },
     'stop-unit': {
       kind: 'operate',

@@ -76,6 +76,13 @@ export function meterFor(sheet: SiteSheet, mode: InstrumentMode): MeterUsed {
 const directModes: readonly InstrumentMode[] = ['dcVolts', 'dcClamp', 'lowZVolts', 'display'];
 
 /**
+ * Worth of the last digit. People write 0 for the 0.0 or 0.00 on the meter: a bare zero volts or amps is taken to a
+ * tenth, not to a whole volt or ampere.
+ */
+const stepOf = (value: number, typed: number, kind: QuantityKind): number =>
+  value === 0 && (kind === 'voltage' || kind === 'current') ? Math.min(typed, 0.1) : typed;
+
+/**
  * Reads what was typed for one reading. A minus is understood wherever direct current or a screen is read, and counts
  * only where the sign is asked for; elsewhere it is refused with a reason.
  */
@@ -101,11 +108,9 @@ export function understand(
   }
   const magnitudeOnly = !reading.signed && (kind === 'voltage' || kind === 'current');
   const value = magnitudeOnly ? Math.abs(parsed.value) : parsed.value;
-  const uncertaintyU = readingUncertainty(value, meter, parsed.resolution).expanded;
-  return {
-    ok: true,
-    reading: { value, unit: parsed.unit, resolution: parsed.resolution, uncertaintyU, meter },
-  };
+  const resolution = stepOf(value, parsed.resolution, kind);
+  const uncertaintyU = readingUncertainty(value, meter, resolution).expanded;
+  return { ok: true, reading: { value, unit: parsed.unit, resolution, uncertaintyU, meter } };
 }
 
 /** Judges an understood reading on the band of this site. */

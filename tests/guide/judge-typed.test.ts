@@ -42,6 +42,12 @@ describe('a typed reading', () => {
     expect(read('-120', 'acVolts')).toBe('quantity.negative');
   });
 
+  test('takes a bare zero to a tenth: people write 0 for 0.0', () => {
+    expect(read('0', 'acVolts')).toMatchObject({ value: 0, resolution: 0.1 });
+    expect(read('0.00', 'acVolts')).toMatchObject({ value: 0, resolution: 0.01 });
+    expect(read('3', 'acVolts')).toMatchObject({ value: 3, resolution: 1 });
+  });
+
   test('takes over range from a meter as a finding, and from a screen as nothing', () => {
     expect(read('OL', 'dcVolts')).toMatchObject({ value: 'overRange' });
     expect(read('OL', 'display')).toBe('quantity.overRange');

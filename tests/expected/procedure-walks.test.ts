@@ -1,0 +1,430 @@
+import { describe, expect, it } from 'vitest';
+import { proceduresById } from '../../machines/index.ts';
+import { scales, waits, works } from '../../src/expected/index.ts';
+import { compile } from '../../src/guide/compile.ts';
+import { flatten } from '../../src/guide/flatten.ts';
+import { questions } from '../../src/guide/questions.ts';
+import { sallowCreek, ternLedge } from '../../src/site/demo.ts';
+import { answersSchema, walk } from '../../src/visit/walk.ts';
+
+type Answers = Record<string, unknown>;
+
+function go(id: string, answers: Answers, sheet = sallowCreek, subject?: string) {
+  const know = {
+    compiled: compile(flatten(proceduresById[id]!, proceduresById)),
+    scales,
+    works,
+    waits,
+    questions,
+  };
+  const result = walk(know, sheet, answersSchema.parse({ ...(subject ? { subject } : {}), answers }));
+  return { ...result, last: result.path.at(-1) };
+}
+
+const under = (procedure: string, answers: Answers): Answers =>
+  Object.fromEntries(Object.entries(answers).map(([step, answer]) => [`${procedure}--${step}`, answer]));
+
+const dcPairs = {
+  'plus-minus-dc': '0.1',
+  'plus-earth-dc': '0,1 V',
+  'minus-earth-dc': '0',
+  'plus-minus-ac': '0',
+  'plus-earth-ac': '0.0',
+  'minus-earth-ac': '0.0',
+};
+const acPairs = {
+  'hots-ac': '0.2',
+  'hots-earth-ac': '0.1',
+  'neutral-earth-ac': '0',
+  'hots-dc': '0.0',
+  'hots-earth-dc': '0.0',
+  'neutral-earth-dc': '0.0',
+};
+const tester = { dc: '53.2', ac: '240.3' };
+const proveDead: Answers = {
+  ready: 'done',
+  'label-wait': 'done',
+  'tester-before': tester,
+  'dc-dead': dcPairs,
+  'dc-rise': { later: '0.1' },
+  'pv-dead': dcPairs,
+  'pv-rise': { later: '0.2' },
+  'out-dead': acPairs,
+  'in-dead': acPairs,
+  'tester-after': tester,
+};
+const isolate: Answers = {
+  ready: 'done',
+  'loads-off': 'done',
+  'out-open': 'done',
+  'out-lock': 'locked',
+  'inverter-off': 'done',
+  'auto-start-off': 'done',
+  'source-stop': 'done',
+  'ac-in-open': 'done',
+  'ac-in-lock': 'locked',
+  'pv-amps': { largest: '0.02 A' },
+  'pv-open': 'done',
+  'pv-lock': 'locked',
+  'battery-amps': { amps: '0.4' },
+  'main-open': 'done',
+  'main-lock': 'tagged',
+  ...under('prove-dead', proveDead),
+  inlet: 'fixed',
+};
+const rise = [
+  [0.5, '33.6'],
+  [1, '46.0'],
+  [2, '52.2'],
+  [4, '53.2'],
+];
+const preCharge: Answers = {
+  ready: 'done',
+  packs: 'all-on',
+  s1: { s1: '53.2' },
+  sides: { s1: '53.2', s2: '0.1' },
+  unlock: 'done',
+  'clip-on': 'done',
+  'resistor-on': 'done',
+  rise: { s2: rise },
+  across: { across: '0.1' },
+  'close-ready': 'done',
+  'close-main': 'done',
+  'resistor-off': 'done',
+  after: { s2: '53.1' },
+};
+const stalled = {
+  ...preCharge,
+  rise: {
+    s2: [
+      [0.5, '30.4'],
+      [1, '39.1'],
+      [2, '42.3'],
+      [4, '42.6'],
+    ],
+  },
+  'resistor-off-stalled': 'done',
+};
+const neutralProof: Answers = {
+  ready: 'done',
+  unloaded: { v12: '240.4', v1: '120.2', v2: '120.2' },
+  'test-load': 'done',
+  loaded: { v12: '240.0', v1: '119.4', v2: '120.6' },
+  egc: { amps: '0.02' },
+  'test-load-off': 'done',
+};
+const restoreAc: Answers = {
+  ready: 'done',
+  'ac-in-unlock': 'done',
+  'ac-in-ready': 'done',
+  'ac-in-close': 'done',
+  'inverter-on': 'done',
+  'out-two': { v12: '240.5', v1: '120.2', v2: '120.3' },
+  'out-unlock': 'done',
+  'out-close': 'done',
+  'loads-on': 'done',
+  'auto-on': 'done',
+  verify: { leg: '119.8', bus: '53.0' },
+};
+const restore: Answers = {
+  ready: 'done',
+  inlet: 'in-place',
+  ...under('pre-charge', preCharge),
+  p1: { lowest: '331.2' },
+  'pv-unlock': 'done',
+  'pv-ready': 'done',
+  'pv-close': 'done',
+  ...under('restore-ac', restoreAc),
+  ...under('neutral-proof', neutralProof),
+};
+const outputCheck: Answers = {
+  ready: 'done',
+  'loads-off': 'done',
+  'out-open': 'done',
+  'inverter-on': 'done',
+  'out-two': { v12: '240.5', v1: '120.2', v2: '120.3' },
+  steadiness: { hz: '60.0', ng: '0.3' },
+  'idle-settle': 'done',
+  idle: { amps: '2.1', flipped: '-1.9', volts: '52.5' },
+  quiet: 'normal',
+  'out-close': 'done',
+  'loads-on': 'done',
+  verify: { v1: '119.5', ng: '0.4' },
+};
+
+describe('isolate', () => {
+  it('ends isolated and proved dead', () => {
+    expect(go('isolate', isolate)).toMatchObject({
+      last: 'isolated-dead',
+      problems: [],
+      end: { result: 'done', leaves: 'isolated' },
+    });
+  });
+
+  it('needs no word of a generator where there is none', () => {
+    const { path, last } = go('isolate', isolate, ternLedge);
+    expect(last).toBe('isolated-dead');
+    expect(path).not.toContain('source-stop');
+    expect(path).not.toContain('prove-dead--in-dead');
+  });
+
+  it('moves no handle on a string that keeps flowing', () => {
+    const flows = {
+      ...isolate,
+      'pv-amps': { largest: '10.9 A' },
+      'pv-settle': 'done',
+      'pv-flows': 'understood',
+    };
+    const { path, last } = go('isolate', flows);
+    expect(last).toBe('left-guarded');
+    expect(path).not.toContain('pv-open');
+    expect(path).not.toContain('main-open');
+  });
+
+  it('asks for a finer clamp before it calls half an ampere nothing', () => {
+    const coarse = {
+      ...isolate,
+      'pv-amps': [{ largest: '0.3 A' }, { largest: '0.03 A' }],
+      'pv-finer': 'again',
+    };
+    expect(go('isolate', coarse)).toMatchObject({ last: 'isolated-dead', problems: [] });
+  });
+
+  it('calls nothing dead that climbs, nor with a tester that fails afterwards', () => {
+    const climbs = { ...isolate, 'prove-dead--dc-rise': { later: '2.4' }, 'prove-dead--dc-live': 'steady' };
+    expect(go('isolate', climbs).last).toBe('left-guarded');
+    const fails = {
+      ...isolate,
+      'prove-dead--tester-after': { dc: '0.0', ac: '240.3' },
+      'prove-dead--tester-failed': 'no-tester',
+    };
+    expect(go('isolate', fails)).toMatchObject({ last: 'left-isolated', end: { result: 'leftIsolated' } });
+  });
+
+  it('bleeds what will not fall, and gives up when it comes back', () => {
+    const charged = {
+      ...isolate,
+      'prove-dead--dc-dead': { ...dcPairs, 'plus-minus-dc': '41.3' },
+      'prove-dead--dc-live': 'falling',
+      'prove-dead--bleed-ready': 'done',
+      'prove-dead--bleed': 'done',
+    };
+    const { path, last } = go('isolate', charged);
+    expect(last).toBe('left-guarded');
+    expect(path.filter((step) => step === 'prove-dead--bleed')).not.toHaveLength(0);
+  });
+});
+
+describe('pre-charge', () => {
+  it('closes the main switch on a full rise', () => {
+    expect(go('pre-charge', preCharge)).toMatchObject({ last: 'closed', problems: [] });
+  });
+
+  it('never closes on a plateau: a load that is not found leaves the switch locked', () => {
+    const result = go('pre-charge', { ...stalled, 'find-load': 'not-found', relock: 'locked' });
+    expect(result.last).toBe('left-isolated');
+    expect(result.path).not.toContain('close-main');
+    expect(result.outcomes.find(({ block }) => block === 'fit-stalled')?.outcome).toBe('load');
+  });
+
+  it('lets the resistor cool and lock the switch between tries, and stops after two', () => {
+    const result = go('pre-charge', {
+      ...stalled,
+      'find-load': 'found',
+      cool: 'done',
+      'lock-again': 'locked',
+      relock: 'locked',
+    });
+    expect(result.last).toBe('left-isolated');
+    expect(result.path.filter((step) => step === 'cool')).toHaveLength(2);
+    expect(result.path.filter((step) => step === 'rise')).toHaveLength(3);
+  });
+
+  it('stops at a reversed battery before anything is clipped on', () => {
+    const { path, last } = go('pre-charge', { ...preCharge, s1: { s1: '-53.2' } });
+    expect(last).toBe('left-isolated');
+    expect(path).not.toContain('unlock');
+  });
+
+  it('takes 0 V across for nothing: a bus that stands at battery volts is watched, and a welded switch guarded', () => {
+    const welded = { ...preCharge, sides: { s1: '53.2', s2: '53.2' }, 's2-watch': { s2: '53.2' } };
+    const { path, last } = go('pre-charge', welded);
+    expect(last).toBe('left-guarded');
+    expect(path).not.toContain('close-main');
+  });
+
+  it('joins no packs that differ by 0.3 V', () => {
+    const apart = { ...preCharge, packs: 'off', 'pack-volts': { pack: '53.2', across: '0.30' } };
+    const { path, last } = go('pre-charge', apart);
+    expect(last).toBe('left-isolated');
+    expect(path).not.toContain('pack-close');
+  });
+
+  it('opens the switch again when the pack shuts off at the close', () => {
+    const gone = { ...preCharge, after: { s2: '0.4' }, 'trip-amps': { amps: '0.1' }, 'trip-open': 'done' };
+    expect(go('pre-charge', gone).last).toBe('left-open');
+  });
+});
+
+describe('restore', () => {
+  it('brings everything back in order and shows it to work', () => {
+    const result = go('restore', restore);
+    expect(result).toMatchObject({
+      last: 'restored',
+      problems: [],
+      end: { result: 'done', leaves: 'restored' },
+    });
+    const at = (step: string) => result.path.indexOf(step);
+    expect(at('pre-charge--close-main')).toBeLessThan(at('pv-close'));
+    expect(at('pv-close')).toBeLessThan(at('restore-ac--ac-in-close'));
+    expect(at('restore-ac--ac-in-close')).toBeLessThan(at('restore-ac--inverter-on'));
+    expect(at('neutral-proof--loaded')).toBeLessThan(at('restore-ac--loads-on'));
+  });
+
+  it('leaves PV locked open at night, and the house running', () => {
+    const result = go('restore', { ...restore, p1: { lowest: '0.4' } });
+    expect(result).toMatchObject({ last: 'left-isolated', end: { leaves: 'isolated' } });
+    expect(result.path).not.toContain('pv-close');
+  });
+
+  it('closes nothing onto a reversed string', () => {
+    const result = go('restore', { ...restore, p1: { lowest: '-329' } });
+    expect(result.last).toBe('left-guarded');
+    expect(result.path).not.toContain('pv-close');
+  });
+
+  it('puts no load on legs that see-saw', () => {
+    const result = go('restore', {
+      ...restore,
+      'neutral-proof--loaded': { v12: '240.0', v1: '31.0', v2: '209.0' },
+      'neutral-proof--unsound': 'done',
+    });
+    expect(result.end?.result).toBe('leftGuarded');
+    expect(result.path).not.toContain('restore-ac--loads-on');
+  });
+});
+
+describe('AC output check', () => {
+  it('ends sound, with idle worked out', () => {
+    const result = go('ac-output-check', { ...outputCheck, ...under('neutral-proof', neutralProof) });
+    expect(result).toMatchObject({ last: 'sound', problems: [], end: { leaves: 'restored' } });
+    expect(result.outcomes.find(({ block }) => block === 'idle-work')?.outcome).toBe('as-sheet');
+  });
+
+  it('reads legs in step at a site where they are in step', () => {
+    const result = go(
+      'ac-output-check',
+      {
+        ...outputCheck,
+        'out-two': { v12: '0.4', v1: '120.2', v2: '120.1' },
+        ...under('neutral-proof', {
+          ...neutralProof,
+          unloaded: { v12: '0.3', v1: '120.2', v2: '120.2' },
+          loaded: { v12: '0.6', v1: '119.4', v2: '119.9' },
+        }),
+      },
+      ternLedge,
+    );
+    expect(result).toMatchObject({ last: 'sound', problems: [] });
+  });
+
+  it('joins nothing to legs that stand the wrong way to each other', () => {
+    const result = go('ac-output-check', {
+      ...outputCheck,
+      'out-two': { v12: '0.3', v1: '120.1', v2: '120.2' },
+      'off-unloaded': 'done',
+    });
+    expect(result.outcomes.find(({ block }) => block === 'out-two')?.outcome).toBe('wrong-angle');
+    expect(result.path).not.toContain('out-close');
+  });
+});
+
+describe('first power-up', () => {
+  const firstPowerUp: Answers = {
+    ready: 'done',
+    ...under('pre-charge', preCharge),
+    'at-i': { volts: '53.1' },
+    screen: { volts: '53.0' },
+    settings: 'done',
+    cells: { 'coldest-cell': '61', 'warmest-cell': '64', 'lowest-cell': '3.31' },
+    'charging-on': 'done',
+    'output-unlock': 'done',
+    ...under('ac-output-check', outputCheck),
+    ...under('neutral-proof', neutralProof),
+  };
+
+  it('ends powered, with PV and second source still locked', () => {
+    expect(go('first-power-up', firstPowerUp)).toMatchObject({
+      last: 'powered',
+      problems: [],
+      end: { leaves: 'isolated' },
+    });
+  });
+
+  it('allows no charging below the label’s minimum: 5 °C is 41 °F here', () => {
+    const cold = {
+      ...firstPowerUp,
+      cells: { 'coldest-cell': '38', 'warmest-cell': '45', 'lowest-cell': '3.31' },
+      'charging-stays-off': 'tagged',
+    };
+    const result = go('first-power-up', cold);
+    expect(result.last).toBe('powered');
+    expect(result.path).not.toContain('charging-on');
+  });
+
+  it('takes a deeply discharged cell out of service', () => {
+    const deep = {
+      ...firstPowerUp,
+      cells: { 'coldest-cell': '61', 'warmest-cell': '64', 'lowest-cell': '1.6' },
+    };
+    expect(go('first-power-up', deep).last).toBe('left-guarded');
+  });
+});
+
+describe('strings', () => {
+  const stringCheck: Answers = {
+    ready: 'done',
+    'cell-temp': { cell: '77' },
+    p1: { p1: '326.9' },
+    poles: { plus: '12.1', minus: '-11.8' },
+    'test-choice': 'skip',
+    'sister-choice': 'no-sister',
+    'unit-off': 'done',
+    'close-ready': 'done',
+    unlock: 'done',
+    'pv-ready': 'done',
+    'pv-close': 'done',
+    p2: { p2: '326.5' },
+    'unit-on': 'done',
+    'start-wait': 'done',
+    making: { volts: '271', watts: '1850' },
+  };
+
+  it('connects a sound string with the unit off', () => {
+    const result = go('string-check', stringCheck, sallowCreek, 'East');
+    expect(result).toMatchObject({ last: 'connected', problems: [], end: { leaves: 'restored' } });
+    expect(result.path.indexOf('unit-off')).toBeLessThan(result.path.indexOf('pv-close'));
+  });
+
+  it('leaves a reversed string locked, and one whose poles hold their volts', () => {
+    expect(go('string-check', { ...stringCheck, p1: { p1: '-327' } }, sallowCreek, 'East').last).toBe(
+      'left-isolated',
+    );
+    const leak = { ...stringCheck, poles: { plus: '0.3', minus: '-298' } };
+    expect(go('string-check', leak, sallowCreek, 'East').last).toBe('left-isolated');
+  });
+
+  it('stops the unit before it opens a string under current', () => {
+    const open: Answers = {
+      ready: 'done',
+      amps: [{ amps: '7.4 A' }, { amps: '0.01 A' }],
+      'stop-unit': 'done',
+      settle: 'done',
+      'open-pv': 'done',
+      'lock-pv': 'locked',
+    };
+    const result = go('open-string', open, sallowCreek, 'East');
+    expect(result).toMatchObject({ last: 'open', problems: [] });
+    expect(result.path.indexOf('stop-unit')).toBeLessThan(result.path.indexOf('open-pv'));
+  });
+});
