@@ -1,6 +1,9 @@
-import type { HoldItem } from '../src/guide/vocabulary.ts';
+import type { HoldItem, Step, StepId } from '../src/guide/vocabulary.ts';
 
 /** Parts of steps that many machines share. Data only: what is worn and held, and what is confirmed on leaving. */
+
+/** One chapter of a procedure: its steps by id. */
+export type Steps = Readonly<Record<StepId, Step>>;
 
 /** Probes or a clamp on battery-side conductors that may be live. */
 export const dcLive = {

@@ -1,0 +1,106 @@
+import { acLive, type Steps } from '../../shared.ts';
+
+/** Second source, inverter, and the output up to a neutral that holds. */
+export const output = {
+  source: {
+    kind: 'sheet',
+    ask: 'second-source',
+    outcomes: { fitted: 'ac-in-unlock', none: 'inverter-on' },
+  },
+  'ac-in-unlock': {
+    kind: 'operate',
+    hazards: ['ac-backfeed', 're-energise'],
+    minutes: 1,
+    outcomes: { done: { to: 'ac-in-ready', does: [{ unlock: 'acIn' }] } },
+  },
+  'ac-in-ready': {
+    kind: 'hold',
+    hazards: ['ac-backfeed'],
+    minutes: 1,
+    items: [{ id: 'engine-stopped' }, { id: 'one-way-in' }, { id: 'nobody-at-inlet' }],
+    outcomes: { done: 'ac-in-close' },
+  },
+  'ac-in-close': {
+    kind: 'operate',
+    hazards: ['ac-backfeed', 're-energise'],
+    ppe: ['rated-gloves', 'eye-protection'],
+    minutes: 1,
+    outcomes: { done: { to: 'inverter-on', does: [{ close: 'acIn' }] } },
+  },
+  'inverter-on': {
+    kind: 'operate',
+    hazards: ['re-energise', 'moving-parts'],
+    minutes: 1,
+    outcomes: { done: { to: 'legs', does: [{ inverter: 'on' }] } },
+  },
+  legs: {
+    kind: 'sheet',
+    state: 'noLoad',
+    ask: 'output-legs',
+    cant: 'off-before-output',
+    unsure: 'off-before-output',
+    outcomes: { two: 'out-two', one: 'out-one' },
+  },
+  'out-two': {
+    kind: 'measure',
+    state: 'noLoad',
+    at: ['acOut'],
+    ...acLive,
+    minutes: 3,
+    cant: 'off-before-output',
+    unsure: 'off-before-output',
+    readings: {
+      v12: { point: 'O-V12', scale: 'v12', mode: 'acVolts' },
+      v1: { point: 'O-V1', scale: 'leg-volts', mode: 'acVolts' },
+      v2: { point: 'O-V2', scale: 'leg-volts', mode: 'acVolts' },
+    },
+    rows: [
+      { id: 'in-band', when: { v12: 'ok', v1: 'ok', v2: 'ok' }, to: 'out-unlock' },
+      {
+        id: 'undetermined',
+        when: { v12: ['ok', 'undetermined'], v1: ['ok', 'undetermined'], v2: ['ok', 'undetermined'] },
+        to: 'off-before-output',
+      },
+      { id: 'out', when: {}, to: 'off-before-output' },
+    ],
+  },
+  'out-one': {
+    kind: 'measure',
+    state: 'noLoad',
+    at: ['acOut'],
+    ...acLive,
+    minutes: 2,
+    cant: 'off-before-output',
+    unsure: 'off-before-output',
+    readings: { v1: { point: 'O-V1', scale: 'leg-volts', mode: 'acVolts' } },
+    outcomes: {
+      ok: 'out-unlock',
+      low: 'off-before-output',
+      high: 'off-before-output',
+      undetermined: 'off-before-output',
+    },
+  },
+  'out-unlock': {
+    kind: 'operate',
+    state: 'noLoad',
+    hazards: ['re-energise'],
+    minutes: 1,
+    cant: 'off-before-output',
+    unsure: 'off-before-output',
+    outcomes: { done: { to: 'out-close', does: [{ unlock: 'acOut' }] } },
+  },
+  'out-close': {
+    kind: 'operate',
+    state: 'noLoad',
+    hazards: ['neutral-open', 're-energise'],
+    minutes: 1,
+    cant: 'off-before-output',
+    unsure: 'off-before-output',
+    outcomes: { done: { to: 'neutral', does: [{ close: 'acOut' }] } },
+  },
+  neutral: {
+    kind: 'perform',
+    procedure: 'neutral-proof',
+    endings: { sound: 'other-units', 'left-off': 'left-off', 'left-guarded': 'left-guarded' },
+  },
+} as const satisfies Steps;

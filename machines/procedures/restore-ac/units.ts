@@ -1,0 +1,95 @@
+import { acLive, type Steps } from '../../shared.ts';
+
+/** Other units: joined only in step. */
+export const units = {
+  'other-units': {
+    kind: 'sheet',
+    state: 'noLoad',
+    ask: 'several-inverters',
+    outcomes: { several: 'others-unlock', one: 'loads-on' },
+  },
+  'others-unlock': {
+    kind: 'operate',
+    state: 'noLoad',
+    hazards: ['ac-backfeed', 're-energise'],
+    minutes: 1,
+    cant: 'off-before-loads',
+    unsure: 'off-before-loads',
+    outcomes: { done: { to: 'others-on', does: [{ unlock: 'others' }] } },
+  },
+  'others-on': {
+    kind: 'operate',
+    state: 'noLoad',
+    hazards: ['ac-backfeed', 're-energise'],
+    minutes: 2,
+    cant: 'off-before-loads',
+    unsure: 'off-before-loads',
+    outcomes: { done: 'in-step-wait' },
+  },
+  'in-step-wait': {
+    kind: 'wait',
+    state: 'noLoad',
+    wait: 'in-step',
+    minutes: 1,
+    cant: 'off-before-loads',
+    unsure: 'off-before-loads',
+    outcomes: { done: 'in-step' },
+  },
+  'in-step': {
+    kind: 'measure',
+    state: 'noLoad',
+    at: ['acOut', 'loadPanel'],
+    ...acLive,
+    hazards: ['ac-backfeed', 'ac-shock', 'live-metering'],
+    minutes: 3,
+    cant: 'off-before-loads',
+    unsure: 'off-before-loads',
+    readings: {
+      own: { point: 'unit-out', scale: 'leg-volts', mode: 'acVolts' },
+      apart: { point: 'unit-breaker', scale: 'same-leg-apart', mode: 'acVolts' },
+      neutrals: { point: 'unit-neutral', scale: 'n-g', mode: 'acVolts' },
+    },
+    rows: [
+      {
+        id: 'in-step',
+        when: { own: 'ok', apart: 'ok', neutrals: 'ok' },
+        to: 'join-ready',
+        does: [{ inStep: true }],
+      },
+      {
+        id: 'undetermined',
+        when: {
+          own: ['ok', 'undetermined'],
+          apart: ['ok', 'undetermined'],
+          neutrals: ['ok', 'undetermined'],
+        },
+        to: 'off-before-loads',
+      },
+      { id: 'not-in-step', when: {}, to: 'off-before-loads' },
+    ],
+  },
+  'join-ready': {
+    kind: 'hold',
+    state: 'noLoad',
+    hazards: ['ac-backfeed'],
+    minutes: 1,
+    cant: 'off-before-loads',
+    unsure: 'off-before-loads',
+    items: [
+      { id: 'same-leg', reading: { step: 'in-step', reading: 'apart', zones: ['ok'] } },
+      { id: 'steady-60' },
+      { id: 'no-restart' },
+    ],
+    outcomes: { done: 'others-close' },
+  },
+  'others-close': {
+    kind: 'operate',
+    state: 'noLoad',
+    hazards: ['ac-backfeed', 're-energise'],
+    ppe: ['rated-gloves', 'eye-protection', 'face-shield'],
+    minutes: 1,
+    cant: 'off-before-loads',
+    unsure: 'off-before-loads',
+    outcomes: { done: { to: 'loads-on', does: [{ close: 'others' }] } },
+  },
+} as const satisfies Steps;
