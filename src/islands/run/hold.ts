@@ -11,6 +11,8 @@ const words = runLater.hold;
 export function itemBoxes(host: Host, plate: Plate, view: StepView) {
   const boxes = new Map<string, HTMLInputElement>();
   const shown = new Map<string, HTMLElement>();
+  /** Items whose tick is still being written: their boxes are ahead of the log. */
+  const writing = new Set<string>();
   for (const { id, by } of view.items) {
     const item = plate.item(id);
     if (!item) continue;
@@ -26,7 +28,9 @@ export function itemBoxes(host: Host, plate: Plate, view: StepView) {
     const box = make('input', { type: 'checkbox', attrs: { 'aria-describedby': text?.id ?? '' } });
     box.addEventListener('change', () => {
       const met = box.checked;
+      writing.add(id);
       void host.give({ type: 'confirm', item: id, met }).then((taken) => {
+        writing.delete(id);
         if (!taken) box.checked = !met;
       });
     });
@@ -37,7 +41,7 @@ export function itemBoxes(host: Host, plate: Plate, view: StepView) {
     for (const { id, met } of items) {
       plate.item(id)?.setAttribute('data-met', String(met));
       const box = boxes.get(id);
-      if (box) box.checked = met;
+      if (box && !writing.has(id)) box.checked = met;
       const state = shown.get(id);
       if (state) state.textContent = met ? words.byReading : words.unmet;
     }

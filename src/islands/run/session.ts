@@ -27,7 +27,8 @@ export class Session {
   readonly #stage: Stage;
   #log = new VisitLog([], () => void this.#follow());
   #state!: RunState;
-  #busy = false;
+  /** The input being written, and when it is. */
+  #busy: { input: Input; done: Promise<unknown> } | undefined;
   trouble: Trouble | undefined;
   /** Another tab has written to this visit and this one has followed it. */
   followed = false;
@@ -80,31 +81,43 @@ export class Session {
     if (isLater(node)) await fetchLater();
   }
 
-  /** Gives an input to the run. The entries are committed before the screen may move on. */
+  /**
+   * Gives an input to the run. The entries are committed before the screen may move on. Ticks come as fast as a thumb
+   * does: one waits for what is being written, and what follows waits for it. Any other press while the last one is being
+   * written counts as the same press.
+   */
   async give(input: Input): Promise<Given> {
-    if (this.#busy) return nothing('busy');
-    this.#busy = true;
-    try {
-      const result = answer(this.know, this.#state, input, Date.now(), this.#askedOf);
-      if (result.entries.length === 0) return result;
-      const draft = await this.#arrive({
-        state: advance(this.know, this.#state, result.entries),
-        entries: [...result.entries],
-      }).catch(() => undefined);
-      if (!draft) return nothing('notLoaded');
-      const written = await this.#log.append(draft.entries, this.#title(draft.state));
-      if (!written.ok && written.why === 'otherTab') {
-        await this.#follow();
-        return nothing('otherTab');
-      }
-      this.#note(written);
-      this.followed = false;
-      this.#state = draft.state;
-      this.onChange();
-      return result;
-    } finally {
-      this.#busy = false;
+    while (this.#busy) {
+      if (input.type !== 'confirm' && this.#busy.input.type !== 'confirm') return nothing('busy');
+      await this.#busy.done;
     }
+    const given = this.#take(input);
+    this.#busy = { input, done: given.catch(() => undefined) };
+    try {
+      return await given;
+    } finally {
+      this.#busy = undefined;
+    }
+  }
+
+  async #take(input: Input): Promise<Given> {
+    const result = answer(this.know, this.#state, input, Date.now(), this.#askedOf);
+    if (result.entries.length === 0) return result;
+    const draft = await this.#arrive({
+      state: advance(this.know, this.#state, result.entries),
+      entries: [...result.entries],
+    }).catch(() => undefined);
+    if (!draft) return nothing('notLoaded');
+    const written = await this.#log.append(draft.entries, this.#title(draft.state));
+    if (!written.ok && written.why === 'otherTab') {
+      await this.#follow();
+      return nothing('otherTab');
+    }
+    this.#note(written);
+    this.followed = false;
+    this.#state = draft.state;
+    this.onChange();
+    return result;
   }
 
   readonly #askedOf: AskedOf = (block, outcome) => this.#stage.plate(block)?.asked(outcome);
