@@ -47,6 +47,15 @@ export const questions: Readonly<Record<string, QuestionDef>> = Object.fromEntri
         onVariant: () => ['one', 'several'],
       },
       {
+        id: 'shutdown-devices',
+        answers: ['fitted', 'none'],
+        decide: ({ sheet, stringId }) => {
+          const fitted = sheet.strings.find(({ name }) => name === stringId)?.shutdownDevices ?? undefined;
+          return fitted === undefined ? undefined : fitted ? 'fitted' : 'none';
+        },
+        onVariant: () => ['fitted', 'none'],
+      },
+      {
         id: 'parallel-strings',
         answers: ['one', 'several'],
         decide: ({ sheet, stringId }) => {

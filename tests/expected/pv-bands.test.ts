@@ -5,7 +5,7 @@ import type { Scale } from '../../src/expected/scale.ts';
 import { judge } from '../../src/guide/judge.ts';
 import { sallowCreek, ternLedge } from '../../src/site/demo.ts';
 import { expectedWords } from '../../src/words/en/expected.ts';
-import { iscA, noon, vocV } from '../support/pv-cases/module.ts';
+import { iscA, noon, vocV, workingPoint } from '../support/pv-cases/module.ts';
 
 const scaleDef = (id: string) => {
   const def = pvScales.find((each) => each.id === id);
@@ -53,6 +53,18 @@ describe('every band of the PV guide', () => {
   test('a string that is on no list asks for the list', () => {
     const lost = scaleDef('pv-string-volts').build(context({ stringId: 'North' }));
     expect(lost).toEqual({ ok: false, missing: ['strings'] });
+  });
+});
+
+describe('the module that the cases are read from', () => {
+  test('keeps the four ratings of the demo site’s label', () => {
+    const rating = { light: 1000, cellC: 25 };
+    const { vocV: voc, iscA: isc, vmpV, impA } = sallowCreek.strings[0]!;
+    expect(vocV(rating)).toBeCloseTo(voc, 9);
+    expect(iscA(rating)).toBeCloseTo(isc, 9);
+    expect(workingPoint(1, rating).volts / vmpV).toBeCloseTo(1, 1);
+    expect(workingPoint(1, rating).amps / impA).toBeCloseTo(1, 1);
+    expect(workingPoint(1, rating).watts / (vmpV * impA)).toBeCloseTo(1, 2);
   });
 });
 

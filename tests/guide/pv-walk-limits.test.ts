@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { ternLedge } from '../../src/site/demo.ts';
 import { pvCases } from '../support/pv-cases/cases.ts';
 import { walkPv } from '../support/pv-cases/walk.ts';
 
@@ -146,6 +147,44 @@ describe('a repair that did not help', () => {
     const { answers } = caseOf('insulation-fault-between');
     const result = walkCase('insulation-fault-between', { 'retest-ground': answers['pole-ground'] });
     expect(result.end).toEqual({ result: 'unresolved', leaves: 'isolated' });
+  });
+});
+
+describe('another site', () => {
+  const tern = {
+    'first-look': 'quiet',
+    'someone-knows': 'done',
+    symptom: 'no-volts',
+    light: 'bright',
+    screen: '0',
+    'ready-string': 'done',
+    'clamp-string': '0,02',
+    'cell-temp': '45',
+  };
+
+  test('with its own string, in metric units and with a comma, comes to its own verdict', () => {
+    // 5 × 37.5 V × (1 − 0.003 × 20) = 176.3 V.
+    const result = walkPv(ternLedge, {
+      ...tern,
+      'volts-still': { p2: '1,2 V', p1: '176,3 V' },
+      'isolator-handle': 'off',
+      'v-isolator-off': 'leave-it',
+    });
+    expect(result.verdict?.causes).toEqual(['isolator-open']);
+    expect(result.outcomes.find((each) => each.block === 'volts-still')?.outcome).toBe('open-pole');
+  });
+
+  test('with one tracker is not asked for another', () => {
+    const result = walkPv(ternLedge, {
+      ...tern,
+      'volts-still': { p2: '0', p1: '0,1' },
+      'clamp-again': '0,00',
+      'fuse-fitted': 'none',
+      'array-clamp': '0,01',
+      'v-open-circuit': 'refer',
+    });
+    expect(result.path).not.toContain('cross-strings');
+    expect(result.verdict?.causes).toEqual(['string-open-circuit']);
   });
 });
 

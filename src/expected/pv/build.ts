@@ -11,6 +11,7 @@ interface Rest {
   why: readonly MessageRef[];
   uses: Readonly<Record<string, number | string>>;
   overRange?: string;
+  error?: 'halfWidth';
 }
 
 /**

@@ -11,8 +11,10 @@ const weakLightShare = 0.88;
 const offsetVolts = 0.35;
 /** A reversed string held down by diodes stands at −0.5 to −2 V; beyond this it is not held down. Common practice. */
 const heldDownVolts = 5;
-/** Module shutdown devices that hold off let about 1 V or less a module through. Common practice. */
-const shutdownVoltsEach = { low: 0.4, high: 2 };
+/** Module shutdown devices that hold off let about 1 V or less a module through; some let nothing through. Common practice. */
+const shutdownVoltsEach = { low: 0.1, high: 2 };
+/** Up to this a string shows nothing, however short it is [V]: the last digits of a meter. Common practice. */
+const nothingVolts = 0.5;
 /** Working volts as a share of open-circuit volts: under 0.6 collapsed, under 0.75 dragged down, 0.9 and over not loaded. Common practice. */
 export const loadedShares = { collapsed: 0.6, dragged: 0.75, tracking: 0.9, open: 1.05 };
 /** Across an open pole stands nearly the whole string; this share of it is enough. Common practice. */
@@ -67,7 +69,7 @@ const stringVolts: ScaleDef = {
       [
         ['reversed', -heldDownVolts],
         ['slightly-negative', -offsetVolts],
-        ['near-zero', shutdownVoltsEach.low * string.modulesInSeries],
+        ['near-zero', Math.max(nothingVolts, shutdownVoltsEach.low * string.modulesInSeries)],
         ['held-off', shutdownVoltsEach.high * string.modulesInSeries],
         ['low', Math.min(low, tracker.maxV)],
         ['ok', Math.min(high, tracker.maxV)],

@@ -53,7 +53,7 @@ function windowOf(inputs: ReturnType<typeof windowInputs>) {
 
 const windowAnswers: Record<WindowVerdict, string> = {
   ok: 'fits',
-  startsMarginal: 'fits',
+  startsMarginal: 'too-short',
   aboveTracking: 'fits',
   nearMaximum: 'near-maximum',
   overMaximum: 'over-maximum',
@@ -62,8 +62,9 @@ const windowAnswers: Record<WindowVerdict, string> = {
   noAnswer: 'no-answer',
 };
 
-/** Too few modules to start or to track in the heat. */
-const tooShort = (verdict: string | undefined) => verdict === 'startsNever' || verdict === 'belowTracking';
+/** Too few modules to start or to track in the heat, or just enough with nothing to spare. */
+const tooShort = (verdict: string | undefined) =>
+  verdict !== undefined && windowAnswers[verdict as WindowVerdict] === 'too-short';
 
 const window: WorkDef = {
   id: 'pv-string-window',

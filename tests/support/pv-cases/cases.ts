@@ -1,6 +1,16 @@
 import { sallowCreek } from '../../../src/site/demo.ts';
 import type { SiteSheet } from '../../../src/site/sheet.ts';
-import { ampsAt, iscA, noon, polesToGround, type Sun, stringV, vocV, workingPoint } from './module.ts';
+import {
+  ampsAt,
+  circulatingA,
+  iscA,
+  noon,
+  polesToGround,
+  type Sun,
+  stringV,
+  vocV,
+  workingPoint,
+} from './module.ts';
 import { isolate, openString, openStringRefused, restore, stringCheck } from './procedures.ts';
 
 /** One visit: the site as its sheet has it, what was answered, and what a good fault-finder comes to. */
@@ -337,12 +347,45 @@ export const pvCases: readonly PvCase[] = [
     leaves: 'untouched',
   },
   {
+    id: 'module-shutdown-lets-nothing-through',
+    sheet: site({ string: { shutdownDevices: true } }),
+    answers: {
+      ...noVolts,
+      'volts-still': { p2: '0.0', p1: '0.1' },
+      'clamp-again': '0.00',
+      'shutdown-told': 'off',
+      'v-shutdown-dark': 'signal-back',
+      'retest-start': working,
+    },
+    causes: ['module-shutdown-holding'],
+    end: 'fixed',
+    leaves: 'untouched',
+  },
+  {
+    id: 'leads-on-two-isolators',
+    sheet: site(),
+    answers: {
+      ...noVolts,
+      screen: '0',
+      // Ghost between crossed leads: Voc shared by the meter and 20 MΩ of array leakage.
+      'volts-still': { p2: v((whole * 1e7) / 3e7), p1: v((whole * 1e7) / 3e7) },
+      'p1-low-z': '1.2',
+      'clamp-again': '0.00',
+      'cross-strings': { across: v(whole), back: v(whole) },
+      'v-crossed-strings': 'refer',
+    },
+    causes: ['wrong-tracker-input'],
+    end: 'referred',
+    leaves: 'untouched',
+  },
+  {
     id: 'string-fuse-open',
     sheet: site(),
     answers: {
       ...noVolts,
       'volts-still': { p2: '0.1', p1: '0.2' },
       'clamp-again': '0.00',
+      'cross-strings': { across: '0.4', back: '0.6' },
       'fuse-fitted': 'fitted',
       'across-fuse': v(whole * 0.99),
       'v-fuse-open': 'refer',
@@ -358,6 +401,7 @@ export const pvCases: readonly PvCase[] = [
       ...noVolts,
       'volts-still': { p2: '0.0', p1: '0.1' },
       'clamp-again': '0.01',
+      'cross-strings': { across: '0.4', back: '0.6' },
       'fuse-fitted': 'none',
       'array-clamp': '0.02',
       'v-open-circuit': 'refer',
@@ -373,6 +417,7 @@ export const pvCases: readonly PvCase[] = [
       ...noVolts,
       'volts-still': { p2: '0.0', p1: '0.0' },
       'clamp-again': '0.00',
+      'cross-strings': { across: '0.4', back: '0.6' },
       'fuse-fitted': 'none',
       'array-clamp': a(iscA(noon)),
       'v-shorted-run': 'guard',
@@ -388,6 +433,7 @@ export const pvCases: readonly PvCase[] = [
       ...noVolts,
       'volts-still': { p2: '0.0', p1: '0.0' },
       'clamp-again': '0.00',
+      'cross-strings': { across: '0.4', back: '0.6' },
       'fuse-fitted': 'none',
       'array-clamp': 'cant',
       'v-open-or-shorted': 'guard',
@@ -488,6 +534,7 @@ export const pvCases: readonly PvCase[] = [
       screen: v(4 * vocV(noon)),
       ...still,
       'volts-still': { p2: v(4 * vocV(noon)), p1: v(4 * vocV(noon)) },
+      'p1-low-z': v(4 * vocV(noon)),
       'module-count': 'fewer',
       'v-too-short-built': 'plan',
     },
@@ -503,6 +550,7 @@ export const pvCases: readonly PvCase[] = [
       screen: v(4 * vocV(noon)),
       ...still,
       'volts-still': { p2: v(4 * vocV(noon)), p1: v(4 * vocV(noon)) },
+      'p1-low-z': v(4 * vocV(noon)),
       'module-count': 'as-sheet',
       'v-module-bypassed': 'plan',
     },
@@ -767,7 +815,7 @@ export const pvCases: readonly PvCase[] = [
       ...opened,
       'pole-ground': soundPoles,
       'wet-history': 'neither',
-      'parallel-clamp': '-3.40',
+      'parallel-clamp': a(-circulatingA(8, 7, noon)),
       'v-unequal': 'leave',
     },
     causes: ['unequal-strings'],

@@ -52,6 +52,18 @@ export function ampsAt(volts: number, modules: number, sun: Sun, jointOhm = 0): 
   return low;
 }
 
+/** Current that a longer string drives into a shorter one beside it, isolator open [A]. Found by halving. */
+export function circulatingA(longer: number, shorter: number, sun: Sun): number {
+  let low = 0;
+  let high = iscA(sun);
+  for (let i = 0; i < 60; i++) {
+    const middle = (low + high) / 2;
+    if (stringV(longer, middle, sun) > stringV(shorter, -middle, sun)) low = middle;
+    else high = middle;
+  }
+  return low;
+}
+
 /** Working point of most power: volts and amps. */
 export function workingPoint(modules: number, sun: Sun): { volts: number; amps: number; watts: number } {
   let best = { volts: 0, amps: 0, watts: 0 };
