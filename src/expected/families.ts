@@ -21,7 +21,8 @@ export const families: Readonly<Record<string, () => Promise<Family>>> = {
     return { scales: currentScales, works: currentWorks };
   },
   'pre-charge': async () => {
-    const { preChargeScales, preChargeWorks } = await import('./pre-charge.ts');
+    const { preChargeScales } = await import('./pre-charge.ts');
+    const { preChargeWorks } = await import('./pre-charge-works.ts');
     return { scales: preChargeScales, works: preChargeWorks };
   },
   'pv-volts': async () => ({ scales: (await import('./pv/volts.ts')).voltScales }),

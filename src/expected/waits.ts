@@ -1,5 +1,5 @@
 import type { WaitDef } from './context.ts';
-import { coolSeconds } from './pre-charge.ts';
+import { coolSeconds } from './pre-charge-works.ts';
 import { runString } from './pv/site.ts';
 
 const minute = 60;
