@@ -87,6 +87,8 @@ export default {
       leaves: ['untouched', 'guarded'],
       items: guardedItems,
     },
+    // Neither that PV current flows nor that none does: the clamp is too coarse to tell.
+    'not-shown': { kind: 'end', result: 'leftGuarded', leaves: ['guarded'], items: guardedItems },
     stopped: { kind: 'end', result: 'leftGuarded', leaves: ['guarded'], items: stoppedItems },
   },
 } as const satisfies Machine;

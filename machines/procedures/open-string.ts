@@ -29,15 +29,24 @@ export default {
         zero: { to: 'open-pv', does: [{ zeroShown: 'pv' }] },
         flows: {
           to: 'stop-unit',
+          does: [{ currentFlows: 'pv' }],
           limit: { counter: 'amps', max: 2, otherwise: 'still-flows' },
         },
-        undetermined: { to: 'finer', limit: { counter: 'finer', max: 2, otherwise: 'left-guarded' } },
+        // A small number may be a current: the unit is stopped once before the clamp is blamed.
+        undetermined: {
+          to: 'stop-unit',
+          does: [{ currentFlows: 'pv' }],
+          limit: { counter: 'small', max: 1, otherwise: 'finer' },
+        },
       },
     },
     finer: {
       kind: 'look',
       minutes: 2,
-      outcomes: { again: 'amps', 'no-finer': 'left-guarded' },
+      outcomes: {
+        again: { to: 'amps', limit: { counter: 'finer', max: 2, otherwise: 'not-shown' } },
+        'no-finer': 'not-shown',
+      },
     },
     'stop-unit': {
       kind: 'operate',
@@ -77,6 +86,13 @@ export default {
       promises: [{ held: 'pv' }],
     },
     'left-guarded': {
+      kind: 'end',
+      result: 'leftGuarded',
+      leaves: ['untouched', 'guarded'],
+      items: guardedItems,
+    },
+    // Neither that current flows nor that none does: the clamp is too coarse to tell.
+    'not-shown': {
       kind: 'end',
       result: 'leftGuarded',
       leaves: ['untouched', 'guarded'],

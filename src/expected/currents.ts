@@ -1,3 +1,7 @@
+import type { MessageRef } from '../quantity/message.ts';
+import type { MeterSpec } from '../quantity/meter.ts';
+import { cautiousMeter, meterSpecOf } from '../site/meter.ts';
+import type { SiteSheet } from '../site/sheet.ts';
 import { idleDraw } from '../worksheets/battery-dc/idle-draw.ts';
 import { restingCellVolts } from './battery.ts';
 import type { ExpectContext, ScaleDef, WorkDef } from './context.ts';
@@ -14,12 +18,33 @@ const idleWithin = { share: 0.3, watts: 25 };
 /** What a clamp is off after the jaw was flipped and the difference halved [A]. Common practice. */
 const flippedClampAmps = 0.2;
 
+/** Last digits that clamps have [A]. */
+const clampDigits = { tenths: 0.1, hundredths: 0.01 } as const;
+
+/** The most that a clamp may show while its own error leaves the current within `most` [A]; below zero: it never can. */
+function mostShown(spec: MeterSpec, most: number, digitAmps: number): number {
+  const shown = (most - spec.counts * digitAmps) / (1 + spec.percentOfReading / 100);
+  // A whole number of last digits; the little extra keeps binary fractions from losing one.
+  return Math.floor(shown / digitAmps + 1e-6) * digitAmps;
+}
+
+/** What this site's clamp must show to show no current, or that it cannot. */
+function whatClampShows(sheet: SiteSheet, most: number): MessageRef[] {
+  const known = meterSpecOf(sheet, 'dcClamp');
+  const spec = known ?? cautiousMeter.dcClamp;
+  const tenths = mostShown(spec, most, clampDigits.tenths);
+  const hundredths = mostShown(spec, most, clampDigits.hundredths);
+  const params = { percent: spec.percentOfReading, counts: spec.counts, tenths, hundredths };
+  const kind = tenths >= 0 ? 'shows' : hundredths >= 0 ? 'needsHundredths' : 'cannot';
+  return [...(known ? [] : [{ id: 'expected.clamp.assumed' }]), { id: `expected.clamp.${kind}`, params }];
+}
+
 function noCurrent(id: string, most: number, why: string): ScaleDef {
   return {
     id,
     kind: 'current',
     zones: ['zero', 'flows'],
-    build: () => ({
+    build: ({ sheet }) => ({
       ok: true,
       scale: scaleOf(
         id,
@@ -31,9 +56,10 @@ function noCurrent(id: string, most: number, why: string): ScaleDef {
         {
           expected: 'zero',
           nominal: 0,
-          why: [{ id: why, params: { most } }],
+          why: [{ id: why, params: { most } }, ...whatClampShows(sheet, most)],
           uses: { most },
           overRange: 'flows',
+          error: 'halfWidth',
         },
       ),
     }),

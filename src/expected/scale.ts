@@ -22,6 +22,12 @@ export interface Scale {
   why: readonly MessageRef[];
   /** Sheet facts and earlier readings the limits were made from. */
   uses: Readonly<Record<string, number | string>>;
+  /**
+   * What is added to a reading before it is judged: the expanded uncertainty (unless said), or the half-width of the
+   * interval that the instrument's specification promises. Nothing lies outside the second, so a band that safety hangs on
+   * may be judged by it where the first, drawn from a model of that interval, reaches beyond what is possible.
+   */
+  error?: 'halfWidth';
   /** The zone that "over range" (OL) falls in. */
   overRange?: string;
 }

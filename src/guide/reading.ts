@@ -2,9 +2,9 @@ import type { ExpectContext, ScaleDef } from '../expected/context.ts';
 import type { Scale } from '../expected/scale.ts';
 import type { QuantityKind } from '../quantity/kinds.ts';
 import type { MessageRef } from '../quantity/message.ts';
-import { type MeterSpec, readingUncertainty } from '../quantity/meter.ts';
+import { halfWidth, type MeterSpec, readingUncertainty } from '../quantity/meter.ts';
 import { parseReading } from '../quantity/parse.ts';
-import { meterSpecOf } from '../site/meter.ts';
+import { cautiousMeter, meterSpecOf } from '../site/meter.ts';
 import type { MeterFunction, SiteSheet } from '../site/sheet.ts';
 import { judge } from './judge.ts';
 import type { InstrumentMode, Reading } from './vocabulary.ts';
@@ -47,17 +47,12 @@ const functionOf: Partial<Record<InstrumentMode, MeterFunction>> = {
 };
 
 /**
- * Accuracy taken where the sheet has none: the wide end of what data sheets of hand-held instruments give
- * (common practice). A wide figure only ever makes more readings undetermined. A screen or a watch is taken at one
- * step of its last digit.
+ * Accuracy taken where the sheet has none. A wide figure only ever makes more readings undetermined. A screen or a watch
+ * is taken at one step of its last digit.
  */
 const cautious: Record<InstrumentMode, MeterSpec> = {
-  dcVolts: { percentOfReading: 1, counts: 3 },
-  acVolts: { percentOfReading: 1.5, counts: 5 },
+  ...cautiousMeter,
   lowZVolts: { percentOfReading: 2, counts: 5 },
-  dcClamp: { percentOfReading: 3, counts: 3 },
-  acClamp: { percentOfReading: 3, counts: 5 },
-  ohms: { percentOfReading: 1.5, counts: 3 },
   continuity: { percentOfReading: 1.5, counts: 3 },
   insulation: { percentOfReading: 5, counts: 5 },
   frequency: { percentOfReading: 0.1, counts: 1 },
@@ -76,11 +71,11 @@ export function meterFor(sheet: SiteSheet, mode: InstrumentMode): MeterUsed {
 const directModes: readonly InstrumentMode[] = ['dcVolts', 'dcClamp', 'lowZVolts', 'display'];
 
 /**
- * Worth of the last digit. People write 0 for the 0.0 or 0.00 on the meter: a bare zero volts or amps is taken to a
- * tenth, not to a whole volt or ampere.
+ * Worth of the last digit. People write 0 for the 0.0 or 0.00 on the meter: a bare zero volts is taken to a tenth, not to
+ * a whole volt. Not so for amps: a clamp on its coarse range does show whole amperes, and a handle would move on it.
  */
 const stepOf = (value: number, typed: number, kind: QuantityKind): number =>
-  value === 0 && (kind === 'voltage' || kind === 'current') ? Math.min(typed, 0.1) : typed;
+  value === 0 && kind === 'voltage' ? Math.min(typed, 0.1) : typed;
 
 /**
  * Reads what was typed for one reading. A minus is understood wherever direct current or a screen is read, and counts
@@ -113,10 +108,17 @@ export function understand(
   return { ok: true, reading: { value, unit: parsed.unit, resolution, uncertaintyU, meter } };
 }
 
-/** Judges an understood reading on the band of this site. */
+/**
+ * Judges an understood reading on the band of this site. Where the band asks for it, the whole interval of the
+ * instrument's specification stands for the uncertainty.
+ */
 export function judgeOn(reading: UnderstoodReading, scale: Scale): JudgedReading {
-  const judged = judge(reading.value, reading.uncertaintyU, scale);
-  return { ...reading, scale, ...judged };
+  const { value, meter, resolution } = reading;
+  const uncertaintyU =
+    scale.error === 'halfWidth' && value !== 'overRange'
+      ? halfWidth(value, meter, resolution)
+      : reading.uncertaintyU;
+  return { ...reading, uncertaintyU, scale, ...judge(value, uncertaintyU, scale) };
 }
 
 /** The band of a reading on this site, or the facts that it still needs. */

@@ -12,15 +12,19 @@ export const dcSide = {
       zero: { to: 'pv-open', does: [{ zeroShown: 'pv' }, { zeroShown: 'pvOther' }] },
       flows: {
         to: 'pv-settle',
+        does: [{ currentFlows: 'pv' }, { currentFlows: 'pvOther' }],
         limit: { counter: 'pv-amps', max: 2, otherwise: 'pv-flows' },
       },
-      undetermined: { to: 'pv-finer', limit: { counter: 'pv-finer', max: 2, otherwise: 'left-guarded' } },
+      undetermined: { to: 'pv-finer', does: [{ currentFlows: 'pv' }, { currentFlows: 'pvOther' }] },
     },
   },
   'pv-finer': {
     kind: 'look',
     minutes: 2,
-    outcomes: { again: 'pv-amps', 'no-finer': 'left-guarded' },
+    outcomes: {
+      again: { to: 'pv-amps', limit: { counter: 'pv-finer', max: 2, otherwise: 'not-shown' } },
+      'no-finer': 'not-shown',
+    },
   },
   'pv-settle': { kind: 'wait', wait: 'tracker-stop', minutes: 1, outcomes: { done: 'pv-amps' } },
   'pv-flows': {
@@ -65,9 +69,14 @@ export const dcSide = {
     readings: { largest: { point: 'I-I', scale: 'battery-zero', mode: 'dcClamp' } },
     outcomes: {
       zero: { to: 'others-open', does: [{ zeroShown: 'others' }] },
-      flows: { to: 'others-draw', limit: { counter: 'others-amps', max: 2, otherwise: 'left-guarded' } },
+      flows: {
+        to: 'others-draw',
+        does: [{ currentFlows: 'others' }],
+        limit: { counter: 'others-amps', max: 2, otherwise: 'left-guarded' },
+      },
       undetermined: {
         to: 'others-draw',
+        does: [{ currentFlows: 'others' }],
         limit: { counter: 'others-amps', max: 2, otherwise: 'left-guarded' },
       },
     },
@@ -104,10 +113,12 @@ export const dcSide = {
       zero: { to: 'main-open', does: [{ zeroShown: 'main' }] },
       flows: {
         to: 'battery-draw',
+        does: [{ currentFlows: 'main' }],
         limit: { counter: 'battery-amps', max: 2, otherwise: 'left-guarded' },
       },
       undetermined: {
         to: 'battery-draw',
+        does: [{ currentFlows: 'main' }],
         limit: { counter: 'battery-amps', max: 2, otherwise: 'left-guarded' },
       },
     },

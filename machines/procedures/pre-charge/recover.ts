@@ -13,8 +13,8 @@ export const recover = {
     readings: { amps: { point: 'S1-I', scale: 'battery-zero', mode: 'dcClamp' } },
     outcomes: {
       zero: { to: 'trip-open', does: [{ zeroShown: 'main' }] },
-      flows: 'left-guarded',
-      undetermined: 'left-guarded',
+      flows: { to: 'left-guarded', does: [{ currentFlows: 'main' }] },
+      undetermined: { to: 'left-guarded', does: [{ currentFlows: 'main' }] },
     },
   },
   'trip-open': {

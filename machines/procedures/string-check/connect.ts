@@ -133,6 +133,6 @@ export const connect = {
   reopen: {
     kind: 'perform',
     procedure: 'open-string',
-    endings: { open: 'left-isolated', 'left-guarded': 'left-guarded' },
+    endings: { open: 'left-isolated', 'left-guarded': 'left-guarded', 'not-shown': 'left-guarded' },
   },
 } as const satisfies Steps;

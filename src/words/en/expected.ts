@@ -19,6 +19,14 @@ const procedures: Readonly<Record<string, string>> = {
     'Up to {most:current:A} on a zeroed clamp counts as no current in a PV conductor (this project’s choice). An inverter that is off must show that, in any light.',
   'expected.batteryZero':
     'Up to {most:current} is standby electronics (this project’s choice). More than that is a load or a charger still on.',
+  'expected.clamp.assumed':
+    'The sheet does not know how far off your clamp may be, so a poor clamp is taken. With its own figures on the sheet more readings count.',
+  'expected.clamp.shows':
+    'Your clamp may be off by {percent:plain} % and {counts:plain} of its last digit, and all of that is added. With tenths of an ampere on its screen it shows no current at {tenths:plain:1} A or less, with hundredths at {hundredths:plain:2} A or less.',
+  'expected.clamp.needsHundredths':
+    'Your clamp may be off by {percent:plain} % and {counts:plain} of its last digit. With tenths of an ampere on its screen it cannot show no current here, not even at 0.0: use a range with hundredths, where {hundredths:plain:2} A or less will do, or a better clamp.',
+  'expected.clamp.cannot':
+    'Your clamp may be off by {percent:plain} % and {counts:plain} of its last digit. It cannot show no current here: use a better one.',
   'expected.batteryVolts':
     '{cells:count} cells of {cellLow:voltage} to {cellHigh:voltage} each: {low:voltage} to {high:voltage} between the pack’s own cut-offs.',
   'expected.packDifference':
