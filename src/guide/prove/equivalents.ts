@@ -3,6 +3,8 @@ const parted =
 const clampDecides = 'whether the unit has stopped is shown by the clamp, never by its switch';
 const optionalTest =
   'the insulation test is a choice of the person: what it may not do is ruled, that it is done is not';
+const connectable =
+  'how good an insulation is good enough to connect is the inverter’s own limit, not one of these rules';
 const alreadyOn =
   'the plant is begun with the unit on; first power-up, which begins with it off, notices the loss';
 const outputOpen =
@@ -73,8 +75,8 @@ export const equivalents: Readonly<Record<string, string>> = {
   'string-check:no-op:test.leak.insulationTest-pvString': optionalTest,
   'string-check:no-op:test.undetermined.insulationTest-pvString': optionalTest,
   'string-check:cant-goes-on:test': optionalTest,
-  'string-check:earn-early:test.leak': optionalTest,
-  'string-check:earn-early:test.undetermined': optionalTest,
+  'string-check:earn-early:test.leak': connectable,
+  'string-check:earn-early:test.undetermined': connectable,
   'ac-output-check:bypass:out-open': outputOpen,
   'ac-output-check:no-op:out-open.done.open-acOut': outputOpen,
   'ac-output-check:cant-goes-on:out-open': outputOpen,
