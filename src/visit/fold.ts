@@ -1,7 +1,14 @@
-import type { GuideEvent, Position } from '../guide/moves.ts';
 import type { FlatNode } from '../guide/flatten.ts';
+import type { GuideEvent, Position } from '../guide/moves.ts';
 import { type Effect, isAct } from '../safety/effects.ts';
-import { applyEffect, type BeginState, type Energy, forgetFresh, initialEnergy } from '../safety/energy.ts';
+import {
+  applyEffect,
+  type BeginState,
+  type Energy,
+  forgetFresh,
+  initialEnergy,
+  standing,
+} from '../safety/energy.ts';
 import type { Variant } from '../safety/plant.ts';
 import { variantOfSheet } from '../safety/variant-of-sheet.ts';
 import type { SiteSheet } from '../site/sheet.ts';
@@ -97,7 +104,7 @@ export function foldEntry(know: Knowledge, before: RunState, entry: Entry): RunS
     }
     case 'fact': {
       const variant = variantOfSheet(entry.sheet);
-      return { ...state, sheet: entry.sheet, variant, energy: energyOf(begins(state), variant, state.deeds) };
+      return restood({ ...state, sheet: entry.sheet, variant });
     }
     case 'expiry':
       return withDeed(state, { seq: entry.seq, does: 'proofs' }, entry.at);
@@ -146,7 +153,7 @@ function answered(know: Knowledge, state: RunState, entry: EntryOf<'answer'>): R
       ...state,
       position: move.to,
       arrivedAt: entry.at,
-      trail: [...state.trail, trailStepOf(entry)],
+      trail: [...state.trail, trailStepOf(entry, standing(state.energy))],
       ticked: new Set(),
     },
     { seq: entry.seq, does: entry.does },
@@ -187,14 +194,20 @@ function forgottenFrom(state: RunState, index: number): Forgets {
 export const energyOnReturn = (state: RunState, index: number): Energy =>
   energyAfter(state.energy, state.variant, { seq: 0, does: forgottenFrom(state, index) });
 
-/** The energy state in which an answer of the trail was given. */
-export function energyBefore(state: RunState, index: number): Energy {
-  const { seq } = state.trail[index]!;
-  return energyOf(
-    begins(state),
-    state.variant,
-    state.deeds.filter((deed) => deed.seq < seq),
-  );
+/** The state on another kind of plant: the energy state, and where things stood at each answer, made anew from the deeds. */
+function restood(state: RunState): RunState {
+  let energy = initialEnergy(state.variant, begins(state));
+  let done = 0;
+  const upTo = (seq: number) => {
+    for (; (state.deeds[done]?.seq ?? seq) < seq; done++)
+      energy = energyAfter(energy, state.variant, state.deeds[done]!);
+  };
+  const trail = state.trail.map((step) => {
+    upTo(step.seq);
+    return { ...step, stood: standing(energy) };
+  });
+  upTo(Number.POSITIVE_INFINITY);
+  return { ...state, trail, energy };
 }
 
 /** Back before an answer: the trail is cut there. What was done and the counts of loops stay. */

@@ -3,7 +3,7 @@ import { mayGoBack } from '../guide/going-back.ts';
 import { type Bar, barredBy } from '../safety/barred.ts';
 import { type Effect, isAct } from '../safety/effects.ts';
 import { standing } from '../safety/energy.ts';
-import { energyBefore, energyOnReturn, type RunState } from './fold.ts';
+import { energyOnReturn, type RunState } from './fold.ts';
 import type { Knowledge } from './knowledge.ts';
 import { nodeAt } from './step.ts';
 import type { TrailStep } from './trail.ts';
@@ -62,7 +62,7 @@ function backBar(
 ): Bar | 'other-procedure' | 'stands-otherwise' | undefined {
   if (!mayGoBack(nodeAt(know, state.position.path), node)) return 'other-procedure';
   const back = energyOnReturn(state, index);
-  if (standing(energyBefore(state, index)) !== standing(back)) return 'stands-otherwise';
+  if (state.trail[index]?.stood !== standing(back)) return 'stands-otherwise';
   return barredBy(node, back, state.variant);
 }
 

@@ -12,11 +12,14 @@ export interface TrailStep {
   outcome: string;
   does: readonly Effect[];
   readings: readonly LoggedReading[];
+  /** Where every handle, plug and switch stood when it was given (`standing`). */
+  stood: string;
   by?: 'sheet' | 'worksheet';
   asked?: Asked;
 }
 
-export const trailStepOf = (entry: EntryOf<'answer'>): TrailStep => ({
+export const trailStepOf = (entry: EntryOf<'answer'>, stood: string): TrailStep => ({
+  stood,
   seq: entry.seq,
   at: entry.at,
   path: entry.path,

@@ -1,6 +1,13 @@
 import type { Asked } from '../../visit/entries.ts';
 import { zoneName } from '../../words/en/zones.ts';
 
+/** The words of an element but for the parts that a selector names. */
+function wordsOf(element: Element, without: string): string {
+  const copy = element.cloneNode(true) as Element;
+  for (const extra of copy.querySelectorAll(without)) extra.remove();
+  return copy.textContent?.trim().replace(/\s+/g, ' ') ?? '';
+}
+
 /** The static plate of one step, and the words on it that the run shows again elsewhere. */
 export class Plate {
   readonly section: HTMLElement;
@@ -17,11 +24,11 @@ export class Plate {
     return this.section.querySelector<HTMLElement>('.plate-title') ?? this.section;
   }
 
+  #title: string | undefined;
   /** The step's title, without its number and kind. */
   get title(): string {
-    const parts = this.heading.cloneNode(true) as HTMLElement;
-    for (const extra of parts.querySelectorAll('.plate-no, .plate-kind')) extra.remove();
-    return parts.textContent?.trim().replace(/\s+/g, ' ') ?? this.block;
+    this.#title ??= wordsOf(this.heading, '.plate-no, .plate-kind') || this.block;
+    return this.#title;
   }
 
   part(role: string): HTMLElement | null {
@@ -49,12 +56,16 @@ export class Plate {
     return this.section.querySelector(`[data-role="outcomes"] [data-outcome="${CSS.escape(id)}"]`);
   }
 
+  readonly #labels = new Map<string, string>();
   /** The answer's words, as on its button. */
   outcomeLabel(id: string): string {
-    const link = this.#outcome(id)?.querySelector('a')?.cloneNode(true) as HTMLElement | undefined;
-    for (const extra of link?.querySelectorAll('.go, .go-no') ?? []) extra.remove();
-    const text = link?.textContent?.trim().replace(/\s+/g, ' ');
-    return text || zoneName(id);
+    let label = this.#labels.get(id);
+    if (label === undefined) {
+      const link = this.#outcome(id)?.querySelector('a');
+      label = (link && wordsOf(link, '.go, .go-no')) || zoneName(id);
+      this.#labels.set(id, label);
+    }
+    return label;
   }
 
   /** What the answer means, as the author wrote it. */

@@ -5,7 +5,7 @@ import { button, make, ours } from './dom.ts';
 import { fetchLater } from './fetch-later.ts';
 import type { Host } from './host.ts';
 import type { Session } from './session.ts';
-import { trailStrip } from './trail-strip.ts';
+import { TrailStrip } from './trail-strip.ts';
 
 const alert = (textContent: string) =>
   make('p', { className: 'notice-line', textContent, attrs: { role: 'alert' } });
@@ -16,20 +16,18 @@ export class RunHead {
   readonly #proof = make('p', { className: 'run-proof small' });
   readonly #host: Host;
   readonly #session: Session;
-  readonly #open: (index: number) => void;
+  readonly #strip: TrailStrip;
 
   constructor(host: Host, session: Session, open: (index: number) => void) {
     this.#host = host;
     this.#session = session;
-    this.#open = open;
+    this.#strip = new TrailStrip(host, open);
   }
 
   update(): void {
     const { state, know } = this.#host;
     const stale = staleAnswers(know, state);
-    const strip = trailStrip(this.#host, this.#open);
-    for (const [index, item] of [...strip.children].entries())
-      if (stale.has(state.trail[index]?.seq ?? -1)) item.setAttribute('data-stale', '');
+    this.#strip.update(stale);
     this.element.replaceChildren(
       make('p', {
         className: 'run-site',
@@ -38,11 +36,11 @@ export class RunHead {
       ...this.#trouble(),
       this.#session.followed ? alert(runWords.followed) : '',
       stale.size > 0 ? make('p', { className: 'notice-line', textContent: runWords.stale }) : '',
-      strip,
+      this.#strip.element,
       this.#proof,
     );
     this.tick(Date.now());
-    strip.scrollLeft = strip.scrollWidth;
+    this.#strip.element.scrollLeft = this.#strip.element.scrollWidth;
   }
 
   tick(nowMs: number): void {
