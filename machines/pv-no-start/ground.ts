@@ -5,7 +5,7 @@ export const groundChecks = {
   'open-for-check': {
     kind: 'perform',
     procedure: 'open-string',
-    endings: { open: 'p1-open', 'left-guarded': 'left-guarded' },
+    endings: { open: 'p1-open', 'not-shown': 'left-guarded', 'left-guarded': 'left-guarded' },
   },
   'p1-open': {
     kind: 'measure',

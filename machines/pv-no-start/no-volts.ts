@@ -227,7 +227,7 @@ export const noVolts = {
   'open-in-dark': {
     kind: 'perform',
     procedure: 'open-string',
-    endings: { open: 'light-again', 'left-guarded': 'left-guarded' },
+    endings: { open: 'light-again', 'not-shown': 'left-guarded', 'left-guarded': 'left-guarded' },
   },
   'light-again': {
     kind: 'choose',

@@ -5,7 +5,7 @@ export const repair = {
   'open-for-repair': {
     kind: 'perform',
     procedure: 'open-string',
-    endings: { open: 'repair-or-leave', 'left-guarded': 'left-guarded' },
+    endings: { open: 'repair-or-leave', 'not-shown': 'left-guarded', 'left-guarded': 'left-guarded' },
   },
   'repair-or-leave': {
     kind: 'choose',
@@ -17,7 +17,12 @@ export const repair = {
   'make-safe': {
     kind: 'perform',
     procedure: 'isolate',
-    endings: { 'isolated-dead': 'which-work', 'left-isolated': 'left-open', 'left-guarded': 'left-guarded' },
+    endings: {
+      'isolated-dead': 'which-work',
+      'left-isolated': 'left-open',
+      'left-guarded': 'left-guarded',
+      'not-shown': 'left-guarded',
+    },
   },
   'which-work': {
     kind: 'choose',
@@ -268,7 +273,7 @@ export const repair = {
   'lock-for-close': {
     kind: 'perform',
     procedure: 'open-string',
-    endings: { open: 'close-string', 'left-guarded': 'left-guarded' },
+    endings: { open: 'close-string', 'not-shown': 'left-guarded', 'left-guarded': 'left-guarded' },
   },
   'close-string': {
     kind: 'perform',
@@ -302,6 +307,6 @@ export const repair = {
   'open-after-retest': {
     kind: 'perform',
     procedure: 'open-string',
-    endings: { open: 'unresolved-open', 'left-guarded': 'left-guarded' },
+    endings: { open: 'unresolved-open', 'not-shown': 'left-guarded', 'left-guarded': 'left-guarded' },
   },
 } as const satisfies Steps;

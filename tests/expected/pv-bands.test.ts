@@ -142,7 +142,8 @@ describe('string amps', () => {
   const scale = scaleOf('pv-string-clamp');
 
   test('count as none up to 0.5 A either way, the same limit as for moving a handle', () => {
-    expect(topOf(scale, 'backward')).toBe(-0.5);
+    expect(zoneAt(scale, -0.5)).toBe('zero');
+    expect(zoneAt(scale, -0.51)).toBe('backward');
     expect(topOf(scale, 'zero')).toBe(0.5);
   });
 
@@ -151,9 +152,11 @@ describe('string amps', () => {
     expect(zoneAt(scale, -iscA(noon))).toBe('backward');
   });
 
-  test('a clamp that shows tenths cannot show zero', () => {
-    // 2 % + 5 counts of 0.1 A at 0.0 A: U = 2 × 0.5/√3 = 0.58 A.
-    expect(judge(0, 0.577, scale).outcome).toBe('undetermined');
+  test('are judged by what the clamp may be off at the most', () => {
+    // 2 % + 5 counts of 0.1 A: 0.500 A at 0.0 A is still none; 0.502 A at 0.1 A is not.
+    expect(scale.error).toBe('halfWidth');
+    expect(judge(0, 0.5, scale).outcome).toBe('zero');
+    expect(judge(0.1, 0.502, scale).outcome).toBe('undetermined');
   });
 });
 

@@ -25,15 +25,21 @@ describe('a reading near a limit', () => {
   });
 
   test('a clamp that cannot show zero opens nothing: volts decide, and the handle waits for a better clamp', () => {
-    const result = walkCase('isolator-off', { 'clamp-string': '0.0', 'open-string--amps': '0.0' });
+    const result = walkCase('isolator-off', {
+      'clamp-string': '0.1',
+      'open-string--amps': ['0.1', '0.1'],
+      'open-string--stop-unit': 'done',
+      'open-string--settle': 'done',
+      'open-string--finer': 'no-finer',
+    });
     expect(outcomeAt(result, 'clamp-string')).toBe('undetermined');
     expect(outcomeAt(result, 'isolator-handle')).toBe('off');
-    expect(outcomeAt(result, 'open-string--amps')).toBe('undetermined');
     expect(result.path).not.toContain('open-string--open-pv');
+    expect(result.end).toEqual({ result: 'leftGuarded', leaves: 'guarded' });
   });
 
   test('near nothing, with a clamp that cannot tell, ends guarded', () => {
-    const result = walkCase('string-open-circuit', { 'clamp-again': '0.0' });
+    const result = walkCase('string-open-circuit', { 'clamp-again': '0.1' });
     expect(result.end).toEqual({ result: 'leftGuarded', leaves: 'guarded' });
   });
 

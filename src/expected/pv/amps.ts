@@ -27,7 +27,8 @@ const stringClamp: ScaleDef = {
         'pv-string-clamp',
         'current',
         [
-          ['backward', -zeroAmps],
+          // An end belongs to the zone below it; here it is to count as none, as on the other side.
+          ['backward', -zeroAmps - Number.EPSILON],
           ['zero', zeroAmps],
           ['some', params.iscLike],
           ['isc-like', null],
@@ -38,6 +39,7 @@ const stringClamp: ScaleDef = {
           why: [{ id: 'expected.pv.stringClamp', params }],
           uses: params,
           overRange: 'isc-like',
+          error: 'halfWidth',
         },
       ),
     };
