@@ -1,6 +1,6 @@
 import { hasDevice } from '../energy.ts';
-import type { Variant } from '../plant.ts';
-import { earnedBy, type Rule } from './rule.ts';
+import type { Device, Variant } from '../plant.ts';
+import { earnedBy, type Rule, type RuleEdge } from './rule.ts';
 
 /** A polarised device counts as non-load-break in a battery circuit, where current can flow both ways. */
 const mainBreaksLoad = (variant: Variant) => variant.mainLoadBreak && !variant.polarised;
@@ -38,9 +38,32 @@ export const precharge: Rule = {
   },
 };
 
+/** An outcome that tells whether current flows there. */
+const saysOfCurrent = (edge: RuleEdge, device: Device): boolean =>
+  edge.does.some(
+    (effect) =>
+      ('zeroShown' in effect && effect.zeroShown === device) ||
+      ('currentFlows' in effect && effect.currentFlows === device),
+  );
+
 /** I6: a PV device moves only at no current, or where it is rated to break it. */
 export const pvNoLoad: Rule = {
   id: 'I6',
+  onGraph(graph) {
+    for (const node of graph.nodes.values()) {
+      const shown = node.edges.flatMap((edge) =>
+        edge.does.flatMap((effect) => ('zeroShown' in effect ? [effect.zeroShown] : [])),
+      );
+      for (const device of shown)
+        for (const edge of node.edges)
+          if (edge.when && !saysOfCurrent(edge, device))
+            return {
+              path: node.path,
+              reason: `${edge.outcome} of a clamp reading says nothing of ${device}`,
+            };
+    }
+    return undefined;
+  },
   onDeed({ node, edge, effect, before, variant }) {
     if ('zeroShown' in effect)
       return earnedBy(node, edge, ['zero']) ? undefined : 'zero current called without a clamp reading';
