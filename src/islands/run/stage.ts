@@ -36,6 +36,15 @@ export class Stage {
     return this.#plates.get(block)?.title ?? block;
   }
 
+  /** A cause's title, as the verdict that names it links it. */
+  titleOfCause(cause: string): string {
+    for (const { section } of this.#plates.values()) {
+      const title = section.querySelector(`[data-cause="${CSS.escape(cause)}"] a`)?.textContent?.trim();
+      if (title) return title;
+    }
+    return cause.replaceAll('-', ' ');
+  }
+
   /** Sees to it that a step's plate is here. Rejects when its page cannot be had. */
   async prepare({ block, machine }: FlatNode): Promise<void> {
     if (this.#plates.has(block)) return;
@@ -65,16 +74,16 @@ export class Stage {
       for (const link of section.querySelectorAll<HTMLAnchorElement>('a[href^="#"]'))
         link.setAttribute('href', `#${procedure}--${link.getAttribute('href')!.slice(1)}`);
       section.dataset.block = block;
-      section.hidden = true;
       this.#plates.set(block, new Plate(document.adoptNode(section)));
     }
   }
 
-  /** Hides the whole decision book, once, before its first step is shown. */
+  /** Puts the decision book away, once, before its first step is shown: a page of one plate is quick on a slow phone. */
   open(): void {
     if (this.root.dataset.running !== undefined) return;
     this.root.dataset.running = '';
     document.body.dataset.running = '';
+    for (const { section } of this.#plates.values()) section.remove();
     for (const child of this.root.children) if (child instanceof HTMLElement) child.hidden = true;
   }
 
@@ -84,12 +93,11 @@ export class Stage {
     if (!plate) throw new Error(`there is no plate ${block}`);
     if (this.#shown && this.#shown !== plate) {
       this.#shown.clear();
-      this.#shown.section.hidden = true;
+      this.#shown.section.remove();
       delete this.#shown.section.dataset.now;
     }
     plate.clear();
     if (!plate.section.isConnected) this.#foot.before(plate.section);
-    plate.section.hidden = false;
     plate.section.dataset.now = how;
     plate.heading.tabIndex = -1;
     this.#shown = plate;

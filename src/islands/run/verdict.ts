@@ -39,7 +39,7 @@ export function ruledOutList(host: Host, stage: Stage): HTMLElement | undefined 
   if (list.length === 0) return undefined;
   const lines = list.map(({ cause, by }) => {
     const titles = by.map(({ block }) => stage.plate(block)?.title ?? block).join('; ');
-    return make('li', { textContent: `${causeTitle(stage.root, cause)}, ${words.by(titles)}` });
+    return make('li', { textContent: `${stage.titleOfCause(cause)}, ${words.by(titles)}` });
   });
   return make(
     'details',
@@ -47,12 +47,6 @@ export function ruledOutList(host: Host, stage: Stage): HTMLElement | undefined 
     make('summary', { textContent: `${words.ruledOut}: ${list.length}` }),
     make('ul', {}, ...lines),
   );
-}
-
-/** A cause's title as a verdict's plate on this page links it. */
-function causeTitle(root: HTMLElement, cause: string): string {
-  const link = root.querySelector(`[data-cause="${CSS.escape(cause)}"] a`);
-  return link?.textContent?.trim() || cause.replaceAll('-', ' ');
 }
 
 /** A verdict: what it rests on, what is ruled out, and what may follow. */
