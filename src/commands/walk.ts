@@ -45,7 +45,7 @@ function machineOf(id: string): Machine {
 }
 
 async function siteOf(file: string, id: string | undefined): Promise<SiteSheet> {
-  const demo = demoSites.find((each) => each.id === file);
+  const demo = demoSites.find((each) => each.id === file || each.id === `demo-${file}`);
   if (demo) return demo;
   const read = importSites(await textOf('The site file', file));
   if (!read.ok) {
