@@ -1,5 +1,7 @@
 import type { Machine } from '../../src/guide/vocabulary.ts';
 import { acLive, dcClampLive, guardedItems, isolatedItems, stoppedItems } from '../shared.ts';
+import { loads } from './ac-output-check/loads.ts';
+import { sourceAway, sourceBack } from './ac-output-check/source.ts';
 
 /** The output with no load, what the unit burns by itself, then the neutral and the legs under one test load. */
 export default {
@@ -21,8 +23,9 @@ export default {
     'loads-off': {
       kind: 'operate',
       minutes: 2,
-      outcomes: { done: { to: 'out-open', does: [{ loads: 'off' }] } },
+      outcomes: { done: { to: 'source', does: [{ loads: 'off' }] } },
     },
+    ...sourceAway,
     'out-open': {
       kind: 'operate',
       minutes: 1,
@@ -91,11 +94,19 @@ export default {
         ng: { point: 'O-NG', scale: 'n-g', mode: 'acVolts' },
       },
       rows: [
-        { id: 'good', when: { hz: 'ok', ng: 'ok' }, to: 'idle-settle' },
+        { id: 'good', when: { hz: 'ok', ng: 'ok' }, to: 'idle-feeds' },
         { id: 'off-frequency', when: { hz: ['low', 'high'] }, to: 'off-unloaded' },
         { id: 'neutral-off-ground', when: { ng: 'high' }, to: 'off-unloaded' },
-        { id: 'undetermined', when: {}, to: 'idle-settle' },
+        { id: 'undetermined', when: {}, to: 'idle-feeds' },
       ],
+    },
+    'idle-feeds': {
+      kind: 'choose',
+      state: 'noLoad',
+      minutes: 1,
+      cant: 'quiet',
+      unsure: 'quiet',
+      outcomes: { 'battery-only': 'idle-settle', fed: 'quiet' },
     },
     'idle-settle': {
       kind: 'wait',
@@ -109,14 +120,14 @@ export default {
     idle: {
       kind: 'measure',
       state: 'noLoad',
-      at: ['battBus', 'invDC'],
+      at: ['invDC'],
       ...dcClampLive,
       minutes: 4,
       cant: 'quiet',
       unsure: 'quiet',
       readings: {
-        amps: { point: 'S2-I', scale: 'idle-amps', mode: 'dcClamp', signed: true },
-        flipped: { point: 'S2-I', scale: 'idle-amps-flipped', mode: 'dcClamp', signed: true },
+        amps: { point: 'I-I', scale: 'idle-amps', mode: 'dcClamp', signed: true },
+        flipped: { point: 'I-I', scale: 'idle-amps-flipped', mode: 'dcClamp', signed: true },
         volts: { point: 'I', scale: 'battery-volts', mode: 'dcVolts', signed: true },
       },
       rows: [
@@ -162,7 +173,7 @@ export default {
       ask: 'several-inverters',
       cant: 'off-loaded',
       unsure: 'off-loaded',
-      outcomes: { several: 'circulating', one: 'loads-on' },
+      outcomes: { several: 'circulating', one: 'source-again' },
     },
     circulating: {
       kind: 'measure',
@@ -174,58 +185,10 @@ export default {
       cant: 'off-loaded',
       unsure: 'off-loaded',
       readings: { largest: { point: 'O-I1', scale: 'circulating-amps', mode: 'acClamp' } },
-      outcomes: { ok: 'loads-on', high: 'off-loaded', undetermined: 'loads-on' },
+      outcomes: { ok: 'source-again', high: 'off-loaded', undetermined: 'source-again' },
     },
-    'loads-on': {
-      kind: 'operate',
-      state: 'noLoad',
-      hazards: ['re-energise'],
-      minutes: 4,
-      cant: 'off-loaded',
-      unsure: 'off-loaded',
-      outcomes: { done: { to: 'verify', does: [{ loads: 'on' }] } },
-    },
-    verify: {
-      kind: 'measure',
-      at: ['loadPanel'],
-      ...acLive,
-      minutes: 3,
-      cant: 'loads-back-off',
-      unsure: 'loads-back-off',
-      readings: {
-        v1: { point: 'D-V1', scale: 'leg-volts', mode: 'acVolts' },
-        ng: { point: 'D-NG', scale: 'n-g', mode: 'acVolts' },
-      },
-      rows: [
-        { id: 'holds', when: { v1: 'ok', ng: 'ok' }, to: 'sound', does: [{ verified: true }] },
-        {
-          id: 'undetermined',
-          when: { v1: ['ok', 'undetermined'], ng: ['ok', 'undetermined'] },
-          to: 'loads-back-off',
-        },
-        { id: 'sags', when: {}, to: 'loads-back-off' },
-      ],
-    },
-    'loads-back-off': {
-      kind: 'operate',
-      minutes: 1,
-      outcomes: { done: { to: 'off-running', does: [{ loads: 'off' }] } },
-    },
-    'off-unloaded': {
-      kind: 'operate',
-      minutes: 1,
-      outcomes: { done: { to: 'left-off', does: [{ inverter: 'off' }] } },
-    },
-    'off-loaded': {
-      kind: 'operate',
-      minutes: 1,
-      outcomes: { done: { to: 'left-off', does: [{ inverter: 'off' }] } },
-    },
-    'off-running': {
-      kind: 'operate',
-      minutes: 1,
-      outcomes: { done: { to: 'left-off', does: [{ inverter: 'off' }] } },
-    },
+    ...sourceBack,
+    ...loads,
     sound: {
       kind: 'end',
       result: 'done',

@@ -17,7 +17,7 @@ export default {
       hazards: ['neutral-open'],
       tools: ['meter-cat3-600', 'ac-clamp', 'test-load-1kw'],
       minutes: 1,
-      items: [{ id: 'loads-off' }, { id: 'named-person' }],
+      items: [{ id: 'loads-off' }, { id: 'one-circuit' }, { id: 'named-person' }],
       outcomes: { done: { to: 'legs', does: [{ namedPerson: true }] } },
     },
     legs: {
@@ -134,7 +134,8 @@ export default {
       ...acLive,
       tools: ['meter-cat3-600', 'ac-clamp', 'test-load-1kw'],
       minutes: 2,
-      cant: 'unsound',
+      // The neutral is proved by now. A ground that no jaw gets round is a check not made, and no fault.
+      cant: 'test-load-off',
       unsure: 'unsound',
       readings: { amps: { point: 'E', scale: 'egc-amps', mode: 'acClamp' } },
       outcomes: {

@@ -136,7 +136,7 @@ export default {
     'units-dc': {
       kind: 'perform',
       procedure: 'join-unit-dc',
-      endings: { joined: 'p1', 'left-guarded': 'left-guarded' },
+      endings: { joined: 'p1', 'left-locked': 'left-guarded', 'left-guarded': 'left-guarded' },
     },
     p1: {
       kind: 'measure',

@@ -12,6 +12,8 @@ const inStepVolts = 5;
 const withinHz = 0.3;
 /** With the bond at the source in use, a neutral stands this close to ground [V]. Common practice. */
 const neutralGroundVolts = 2;
+/** A circuit may lose 5 % of its volts under load, half of it in the neutral. Common practice. */
+const neutralDropShare = 0.025;
 /** Of the test load's current, the most that may come back by the grounding conductor. Common practice. */
 const strayShare = 0.1;
 /** The test load of the output check [W]. */
@@ -180,6 +182,9 @@ export const acScales: readonly ScaleDef[] = [
   legRise,
   outputHz,
   nextToNothing('n-g', 'voltage', 'expected.neutralGround', () => neutralGroundVolts),
+  nextToNothing('n-g-loaded', 'voltage', 'expected.neutralGroundLoaded', (sheet) =>
+    Math.max(neutralGroundVolts, neutralDropShare * nominalOf(sheet).legToNeutralV),
+  ),
   nextToNothing(
     'egc-amps',
     'current',

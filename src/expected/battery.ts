@@ -83,7 +83,9 @@ const displayVolts: ScaleDef = {
   build(context: ExpectContext) {
     const { battery } = context.sheet;
     const metered =
-      earlierReading(context, 'first-power-up', 'at-i', 'volts') ?? battery.cellsInSeries * restingCellVolts;
+      earlierReading(context, 'first-power-up', 'at-i-again', 'volts') ??
+      earlierReading(context, 'first-power-up', 'at-i', 'volts') ??
+      battery.cellsInSeries * restingCellVolts;
     const within = screenVolts + voltsU(context.sheet, metered);
     const params = { metered, within, low: metered - within, high: metered + within };
     return {

@@ -1,4 +1,4 @@
-import type { ScaleDef } from './context.ts';
+import type { ExpectContext, ScaleDef } from './context.ts';
 import { earlierReading } from './earlier.ts';
 import { expectedTauS, sourceVolts } from './pre-charge-site.ts';
 import { scaleOf } from './pv/build.ts';
@@ -12,17 +12,18 @@ const unchargedVolts = 3;
 /** A bus that only holds charge loses at least this share of its volts in a minute of waiting. Common practice. */
 const fallShare = 0.1;
 
-const s2Before: ScaleDef = {
-  id: 's2-before',
+/** The empty side of an open switch, judged against the volts of the full one. */
+const emptySide = (id: string, why: string, full: (context: ExpectContext) => number): ScaleDef => ({
+  id,
   kind: 'voltage',
   zones: ['reversed', 'absent', 'apart', 'alike', 'above'],
   build(context) {
-    const source = sourceVolts(context);
+    const source = full(context);
     const params = { source, low: (1 - alikeShare) * source, high: (1 + alikeShare) * source };
     return {
       ok: true,
       scale: scaleOf(
-        's2-before',
+        id,
         'voltage',
         [
           ['reversed', reversedVolts],
@@ -34,14 +35,14 @@ const s2Before: ScaleDef = {
         {
           expected: 'absent',
           nominal: 0,
-          why: [{ id: 'expected.s2Before', params }],
+          why: [{ id: why, params }],
           uses: params,
           overRange: 'above',
         },
       ),
     };
   },
-};
+});
 
 const s2Fell: ScaleDef = {
   id: 's2-fell',
@@ -100,17 +101,18 @@ const s2Rise: ScaleDef = {
   },
 };
 
-const acrossMain: ScaleDef = {
-  id: 'across-main',
+/** What is left across an open switch once the empty side has filled. */
+const across = (id: string, full: (context: ExpectContext) => number): ScaleDef => ({
+  id,
   kind: 'voltage',
   zones: ['ok', 'apart'],
   build(context) {
-    const source = sourceVolts(context);
+    const source = full(context);
     const params = { source, most: alikeShare * source };
     return {
       ok: true,
       scale: scaleOf(
-        'across-main',
+        id,
         'voltage',
         [
           ['ok', params.most],
@@ -120,7 +122,18 @@ const acrossMain: ScaleDef = {
       ),
     };
   },
-};
+});
 
-/** Both sides of the open main switch, before, during and after. */
-export const preChargeScales: readonly ScaleDef[] = [s2Before, s2Fell, s2Rise, acrossMain];
+/** The bus that a further unit joins: as read in that procedure, else as it stood at the main switch. */
+const joinedBus = (context: ExpectContext): number =>
+  earlierReading(context, 'join-unit-dc', 'bus', 'volts') ?? sourceVolts(context);
+
+/** Both sides of the open main switch, before, during and after; the same for the switch of a further unit. */
+export const preChargeScales: readonly ScaleDef[] = [
+  emptySide('s2-before', 'expected.s2Before', sourceVolts),
+  s2Fell,
+  s2Rise,
+  across('across-main', sourceVolts),
+  emptySide('unit-before', 'expected.unitBefore', joinedBus),
+  across('across-unit', joinedBus),
+];

@@ -58,7 +58,10 @@ const sister: ScaleDef = {
   build(context) {
     const run = runString(context);
     if (!run.ok) return run;
-    const own = earlierReading(context, 'string-check', 'p1', 'p1') ?? stringVoc(run.string, 25);
+    const own =
+      earlierReading(context, 'string-check', 'own', 'own') ??
+      earlierReading(context, 'string-check', 'p1', 'p1') ??
+      stringVoc(run.string, 25);
     const params = { own, low: (1 - sisterShare) * own, high: (1 + sisterShare) * own };
     return {
       ok: true,

@@ -217,17 +217,112 @@ describe('AC output check', () => {
   });
 });
 
+describe('AC output check, what could stand in for the inverter', () => {
+  const all = { ...outputCheck, ...under('neutral-proof', neutralProof) };
+
+  it('locks a connected second source off before a leg is read, and brings it back before the loads', () => {
+    const { path, last } = go('ac-output-check', all);
+    expect(last).toBe('sound');
+    const at = (step: string) => path.indexOf(step);
+    expect(at('ac-in-lock')).toBeGreaterThan(0);
+    expect(at('ac-in-lock')).toBeLessThan(at('out-two'));
+    expect(at('ac-in-close')).toBeLessThan(at('loads-on'));
+  });
+
+  it('reads no idle draw while PV feeds the battery', () => {
+    const { path, last } = go('ac-output-check', { ...all, 'idle-feeds': 'fed' });
+    expect(last).toBe('sound');
+    expect(path).not.toContain('idle');
+  });
+
+  it('sees leg 2 sag under the house loads', () => {
+    const sag = {
+      ...all,
+      'verify-two': { v1: '121.0', v2: '110.2', ng: '0.4' },
+      'loads-back-off': 'done',
+      'off-running': 'done',
+    };
+    expect(go('ac-output-check', sag).last).toBe('left-off');
+  });
+
+  it('lets the neutral of a long feeder drop 2.6 V under load, not 3.4 V', () => {
+    const drop = (ng: string) => ({
+      ...all,
+      'verify-two': { v1: '118.1', v2: '120.4', ng },
+      'loads-back-off': 'done',
+      'off-running': 'done',
+    });
+    expect(go('ac-output-check', drop('2.6')).last).toBe('sound');
+    expect(go('ac-output-check', drop('3.4')).last).toBe('left-off');
+  });
+
+  it('takes a ground that no clamp gets round for a check not made', () => {
+    expect(go('ac-output-check', { ...all, 'neutral-proof--egc': 'cant' }).last).toBe('sound');
+    expect(
+      go('ac-output-check', { ...all, 'neutral-proof--egc': 'unsure', 'neutral-proof--unsound': 'done' })
+        .last,
+    ).toBe('left-off');
+  });
+});
+
+describe('another unit on the bus', () => {
+  const join: Answers = {
+    ready: 'done',
+    bus: { volts: '50.0' },
+    unit: { volts: '0.2' },
+    unlock: 'done',
+    'resistor-on': 'done',
+    across: { across: '0.6' },
+    'close-ready': 'done',
+    'close-dc': 'done',
+    'resistor-off': 'done',
+    after: { volts: '49.9' },
+  };
+
+  it('is joined on volts read here, and read once more after the close', () => {
+    expect(go('join-unit-dc', join)).toMatchObject({ last: 'joined', problems: [] });
+    expect(go('join-unit-dc', { ...join, after: { volts: '0.3' } }).last).toBe('left-guarded');
+  });
+
+  it('judges the volts across by the bus as it stands: 5 % of 50.0 V', () => {
+    const locked = { 'resistor-off-leave': 'done', relock: 'locked' };
+    expect(go('join-unit-dc', { ...join, ...locked, across: { across: '2.40' } }).last).toBe('joined');
+    // Less than 5 % of a bank at rest, 2.64 V, and too much here.
+    expect(go('join-unit-dc', { ...join, ...locked, across: { across: '2.55' } }).last).toBe('left-locked');
+  });
+
+  it('puts its lock on an open handle only', () => {
+    const half = {
+      ...join,
+      'close-dc': 'unsure',
+      'open-dc': 'done',
+      'resistor-off-leave': 'done',
+      relock: 'locked',
+    };
+    const { path, last } = go('join-unit-dc', half);
+    expect(last).toBe('left-locked');
+    expect(path.indexOf('open-dc')).toBeLessThan(path.indexOf('relock'));
+    const slipped = { ...join, 'resistor-on': 'cant', 'resistor-off-leave': 'done', relock: 'locked' };
+    expect(go('join-unit-dc', slipped).last).toBe('left-locked');
+  });
+});
+
 describe('first power-up', () => {
   const firstPowerUp: Answers = {
     ready: 'done',
     ...under('pre-charge', preCharge),
     'at-i': { volts: '53.1' },
+    'inverter-on': 'done',
     screen: { volts: '53.0' },
     settings: 'done',
     cells: { 'coldest-cell': '61', 'warmest-cell': '64', 'lowest-cell': '3.31' },
     'charging-on': 'done',
     'output-unlock': 'done',
-    ...under('ac-output-check', outputCheck),
+    ...under('ac-output-check', {
+      ...outputCheck,
+      'source-there': 'locked-off',
+      'source-was': 'stays-locked',
+    }),
     ...under('neutral-proof', neutralProof),
   };
 
@@ -255,7 +350,29 @@ describe('first power-up', () => {
       ...firstPowerUp,
       cells: { 'coldest-cell': '61', 'warmest-cell': '64', 'lowest-cell': '1.6' },
     };
-    expect(go('first-power-up', deep).last).toBe('left-guarded');
+    const { last, path } = go('first-power-up', { ...deep, 'unit-off': 'done' });
+    expect(last).toBe('left-off');
+    expect(path).not.toContain('charging-on');
+  });
+
+  it('wakes the unit before its screen is read, and reads the posts again when the two disagree', () => {
+    const slip = {
+      ...firstPowerUp,
+      'at-i': { volts: '54.9' },
+      'screen-off': 'meter-slip',
+      'at-i-again': { volts: '53.1' },
+      'screen-again': { volts: '53.0' },
+    };
+    const { path, last } = go('first-power-up', slip);
+    expect(last).toBe('powered');
+    expect(path.slice(path.indexOf('at-i'), path.indexOf('settings'))).toEqual([
+      'at-i',
+      'inverter-on',
+      'screen',
+      'screen-off',
+      'at-i-again',
+      'screen-again',
+    ]);
   });
 });
 
@@ -282,6 +399,38 @@ describe('strings', () => {
     const result = go('string-check', stringCheck, sallowCreek, 'East');
     expect(result).toMatchObject({ last: 'connected', problems: [], end: { leaves: 'restored' } });
     expect(result.path.indexOf('unit-off')).toBeLessThan(result.path.indexOf('pv-close'));
+  });
+
+  it('clamps a string that shows no volts behind an open handle before it calls it isolated', () => {
+    const dead = { ...stringCheck, p1: { p1: '0.3' } };
+    const check = (amps: string) =>
+      go('string-check', { ...dead, 'p1-amps': amps }, sallowCreek, 'East').last;
+    expect(check('0.02')).toBe('left-isolated');
+    expect(check('9.8')).toBe('left-guarded');
+    const welded = { ...stringCheck, p1: { p1: '-1.1' }, 'p1-amps': '9.8' };
+    expect(go('string-check', welded, sallowCreek, 'East').last).toBe('left-guarded');
+  });
+
+  it('judges a sister by this string a minute ago, not by its first reading', () => {
+    const twin = { ...stringCheck, 'sister-choice': 'sister-open', own: '319.0', sister: '318.2' };
+    expect(go('string-check', twin, sallowCreek, 'East').last).toBe('connected');
+    expect(go('string-check', { ...twin, sister: '329.0' }, sallowCreek, 'East').last).toBe('left-isolated');
+  });
+
+  it('leaves the insulation test out where it cannot be prepared', () => {
+    const left = { ...stringCheck, 'test-choice': 'test', 'test-ready': 'cant' };
+    expect(go('string-check', left, sallowCreek, 'East').last).toBe('connected');
+  });
+
+  it('opens a handle that may be half closed at no current, and never locks it there', () => {
+    const half = {
+      ...stringCheck,
+      'pv-close': 'unsure',
+      ...under('open-string', { ready: 'done', amps: '0.02', 'open-pv': 'done', 'lock-pv': 'locked' }),
+    };
+    const { path, last } = go('string-check', half, sallowCreek, 'East');
+    expect(last).toBe('left-isolated');
+    expect(path).not.toContain('relock');
   });
 
   it('leaves a reversed string locked, and one whose poles hold their volts', () => {

@@ -1,16 +1,23 @@
-import { pvLive, type Steps } from '../../shared.ts';
+import { pvClampLive, pvLive, type Steps } from '../../shared.ts';
 
 /** What a string is checked for behind its open isolator. */
 export const checks = {
   'cell-temp': {
     kind: 'measure',
     state: 'pvOpen',
+    hazards: ['frame-live', 'roof-fall'],
     tools: ['thermometer'],
     minutes: 2,
     cant: 'p1',
     unsure: 'p1',
     readings: { cell: { point: 'module', scale: 'pv-cell-temp', mode: 'temperature', signed: true } },
-    outcomes: { cool: 'p1', warm: 'p1', undetermined: 'p1' },
+    outcomes: {
+      'too-cold': { to: 'cell-temp', limit: { counter: 'cells', max: 1, otherwise: 'p1' } },
+      cool: 'p1',
+      warm: 'p1',
+      'too-hot': { to: 'cell-temp', limit: { counter: 'cells', max: 1, otherwise: 'p1' } },
+      undetermined: 'p1',
+    },
   },
   p1: {
     kind: 'measure',
@@ -22,13 +29,30 @@ export const checks = {
     outcomes: {
       ok: { to: 'poles', does: [{ polarityProved: 'pv' }] },
       reversed: 'left-isolated',
-      'slightly-negative': 'left-isolated',
-      'near-zero': 'left-isolated',
+      'slightly-negative': 'p1-amps',
+      'near-zero': 'p1-amps',
       'held-off': 'left-isolated',
       low: 'left-isolated',
       high: 'left-isolated',
       over: 'left-isolated',
       undetermined: { to: 'p1-again', limit: { counter: 'p1', max: 2, otherwise: 'left-isolated' } },
+    },
+  },
+  // No volts behind a handle that looks open: a shorted or reversed string on a contact that did not part reads so too.
+  'p1-amps': {
+    kind: 'measure',
+    state: 'pvOpen',
+    at: ['pvString'],
+    ...pvClampLive,
+    hazards: ['pv-reversed-arc', 'pv-live-in-light', 'meter-rating'],
+    minutes: 2,
+    cant: 'left-guarded',
+    unsure: 'left-guarded',
+    readings: { amps: { point: 'P1-I', scale: 'pv-zero', mode: 'dcClamp' } },
+    outcomes: {
+      zero: { to: 'left-isolated', does: [{ zeroShown: 'pv' }] },
+      flows: { to: 'left-guarded', does: [{ currentFlows: 'pv' }] },
+      undetermined: { to: 'left-guarded', does: [{ currentFlows: 'pv' }] },
     },
   },
   'p1-again': {
@@ -77,6 +101,9 @@ export const checks = {
       { id: 'far-ends-guarded' },
       { id: 'tester-for-arrays' },
     ],
+    // Without the test the pole readings stand: it is left out, never forced.
+    cant: 'sister-choice',
+    unsure: 'sister-choice',
     outcomes: { done: 'test' },
   },
   test: {
@@ -106,26 +133,39 @@ export const checks = {
     kind: 'choose',
     state: 'pvOpen',
     minutes: 1,
-    outcomes: { 'sister-open': 'sister', 'no-sister': 'unit-off' },
+    outcomes: { 'sister-open': 'own', 'no-sister': 'unit-off' },
+  },
+  own: {
+    kind: 'measure',
+    state: 'pvOpen',
+    at: ['pvString'],
+    ...pvLive,
+    minutes: 1,
+    readings: { own: { point: 'P1', scale: 'pv-string-volts', mode: 'dcVolts', signed: true } },
+    outcomes: {
+      ok: 'sister',
+      reversed: 'left-isolated',
+      'slightly-negative': 'p1-amps',
+      'near-zero': 'p1-amps',
+      'held-off': 'left-isolated',
+      low: 'left-isolated',
+      high: 'left-isolated',
+      over: 'left-isolated',
+      undetermined: 'left-isolated',
+    },
   },
   sister: {
     kind: 'measure',
     state: 'pvOpen',
     at: ['pvString'],
     ...pvLive,
-    minutes: 2,
-    readings: {
-      own: { point: 'P1', scale: 'pv-string-volts', mode: 'dcVolts', signed: true },
-      sister: { point: 'sister-P1', scale: 'sister-volts', mode: 'dcVolts', signed: true },
+    minutes: 1,
+    readings: { sister: { point: 'sister-P1', scale: 'sister-volts', mode: 'dcVolts', signed: true } },
+    outcomes: {
+      ok: 'unit-off',
+      low: 'left-isolated',
+      high: 'left-isolated',
+      undetermined: 'left-isolated',
     },
-    rows: [
-      { id: 'alike', when: { own: 'ok', sister: 'ok' }, to: 'unit-off' },
-      {
-        id: 'undetermined',
-        when: { own: ['ok', 'undetermined'], sister: ['ok', 'undetermined'] },
-        to: 'left-isolated',
-      },
-      { id: 'unlike', when: {}, to: 'left-isolated' },
-    ],
   },
 } as const satisfies Steps;

@@ -45,7 +45,7 @@ export const connect = {
     ppe: ['rated-gloves', 'eye-protection', 'face-shield'],
     minutes: 1,
     cant: 'relock',
-    unsure: 'relock',
+    unsure: 'reopen',
     outcomes: { done: { to: 'p2', does: [{ close: 'pv' }] } },
   },
   relock: {

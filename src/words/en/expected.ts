@@ -39,6 +39,8 @@ const procedures: Readonly<Record<string, string>> = {
     'The lowest cell that may still be charged has {least:voltage}: the label’s figure, or 2.0 V where it is silent (from memory). The highest allowed is {most:voltage}.',
   'expected.s2Before':
     'The battery side read {source:voltage}. With the main switch open and every source off, the inverter side should hold next to nothing. From {low:voltage} up it is alike, and something holds it there.',
+  'expected.unitBefore':
+    'The bus reads {source:voltage}. With its switch open and everything else of it off, the unit should hold next to nothing. From {low:voltage} up it is alike, and something holds it there.',
   'expected.s2Fell':
     'It read {before:voltage} a minute ago. Stored charge falls by a tenth or more in a minute, to {most:voltage} or below. A bus that something feeds stays where it is.',
   'expected.s2Rise':
@@ -63,6 +65,8 @@ const procedures: Readonly<Record<string, string>> = {
     'The inverter makes {nominal:frequency} by its own clock and holds it closely. The band of {low:frequency} to {high:frequency} allows for a meter that shows tenths (common practice). A label with a closer band wins.',
   'expected.neutralGround':
     'With the neutral bonded to ground once, at the source in use, they stand within {most:voltage} of each other (common practice).',
+  'expected.neutralGroundLoaded':
+    'Under the house loads the neutral drops volts of its own: up to half of the 5 % that a whole circuit may lose (common practice), {most:voltage}. More is a poor joint, a thin feeder, or loads that are all on one leg.',
   'expected.egcAmps':
     'With one test load on, the grounding conductor should carry next to nothing: under a tenth of the load’s current, {most:current:A} (common practice). Current in it means a neutral joined to ground in a second place.',
   'expected.sameLegApart':
