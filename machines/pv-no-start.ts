@@ -6,6 +6,7 @@ import { groundChecks } from './pv-no-start/ground.ts';
 import { heldBack } from './pv-no-start/held-back.ts';
 import { lockout } from './pv-no-start/lockout.ts';
 import { noVolts } from './pv-no-start/no-volts.ts';
+import { overVolts } from './pv-no-start/over-volts.ts';
 import { repair } from './pv-no-start/repair.ts';
 import { startBehaviour } from './pv-no-start/start.ts';
 import { stringAsFound } from './pv-no-start/string.ts';
@@ -15,7 +16,7 @@ import { swap } from './pv-no-start/swap.ts';
 export default {
   id: 'pv-no-start',
   kind: 'guide',
-  version: 1,
+  version: 2,
   begins: ['asFound'],
   start: 'first-look',
   escape: 'leave-as-found',
@@ -31,6 +32,7 @@ export default {
     ...startBehaviour,
     ...groundChecks,
     ...lockout,
+    ...overVolts,
     ...swap,
     ...repair,
     ...ends,

@@ -2,6 +2,12 @@ import type { Steps } from './steps.ts';
 
 /** A tracker has no supply of its own: the battery side must be live at the unit. */
 export const batterySide = {
+  'battery-meter': {
+    kind: 'sheet',
+    state: 'asFound',
+    ask: 'meter-for-battery',
+    outcomes: { enough: 'ready-battery', 'too-low': 'meter-too-low' },
+  },
   'ready-battery': {
     kind: 'hold',
     state: 'asFound',
@@ -25,8 +31,11 @@ export const batterySide = {
       dead: 'v-battery-not-live',
       low: 'v-battery-not-live',
       ok: 'awake',
-      high: 'v-battery-not-live',
-      undetermined: 'v-battery-not-live',
+      high: 'v-battery-high',
+      undetermined: {
+        to: 'battery-at-inverter',
+        limit: { counter: 'battery-again', max: 1, otherwise: 'leave-as-found' },
+      },
     },
   },
   awake: {
@@ -38,7 +47,14 @@ export const batterySide = {
     kind: 'verdict',
     hazards: ['live-metering'],
     causes: ['battery-not-live'],
-    because: [{ step: 'battery-at-inverter', outcomes: ['dead', 'low', 'high', 'undetermined'] }],
+    because: [{ step: 'battery-at-inverter', outcomes: ['dead', 'low'] }],
+    outcomes: { 'put-right': 'make-safe', refer: 'referred' },
+  },
+  'v-battery-high': {
+    kind: 'verdict',
+    hazards: ['live-metering'],
+    causes: ['battery-not-live', 'held-back'],
+    because: [{ step: 'battery-at-inverter', outcomes: ['high'] }],
     outcomes: { 'put-right': 'make-safe', refer: 'referred' },
   },
   'battery-found': {

@@ -19,6 +19,8 @@ export const ends = {
   healthy: { kind: 'end', result: 'healthy', leaves: ['untouched', 'restored'] },
   fixed: { kind: 'end', result: 'fixed', leaves: ['untouched', 'restored'] },
   referred: { kind: 'end', result: 'referred', leaves: ['untouched', 'restored'] },
+  'watch-a-day': { kind: 'end', result: 'referred', leaves: ['untouched', 'restored'] },
+  'meter-too-low': { kind: 'end', result: 'unresolved', leaves: ['untouched', 'restored'] },
   'swap-cured': { kind: 'end', result: 'unresolved', leaves: ['untouched', 'restored'] },
   'left-open': { kind: 'end', result: 'leftIsolated', leaves: ['isolated'], items: isolatedItems },
   'refer-open': { kind: 'end', result: 'referred', leaves: ['isolated'], items: isolatedItems },

@@ -6,9 +6,21 @@ export const swap = {
     kind: 'workOut',
     state: 'pvOpen',
     ask: 'pv-swap-fits',
-    outcomes: { fits: 'make-safe', 'too-much': 'unresolved-open', 'no-other': 'unresolved-open' },
+    outcomes: {
+      fits: 'make-safe',
+      'too-much': 'unresolved-open',
+      'too-little': 'unresolved-open',
+      'no-other': 'unresolved-open',
+    },
     cant: 'unresolved-open',
     unsure: 'unresolved-open',
+  },
+  'swap-light': {
+    kind: 'look',
+    minutes: 1,
+    outcomes: { bright: 'swap-result', weak: 'noon-come-back' },
+    cant: 'noon-come-back',
+    unsure: 'noon-come-back',
   },
   'swap-result': {
     kind: 'display',

@@ -1,4 +1,5 @@
 import type { ExpectContext } from '../expected/context.ts';
+import { stringVoc } from '../expected/pv/site.ts';
 import type { Variant } from '../safety/plant.ts';
 import { acNominal } from '../site/ac.ts';
 
@@ -54,6 +55,65 @@ export const questions: Readonly<Record<string, QuestionDef>> = Object.fromEntri
           return fitted === undefined ? undefined : fitted ? 'fitted' : 'none';
         },
         onVariant: () => ['fitted', 'none'],
+      },
+      {
+        id: 'shutdown-told',
+        answers: ['off', 'on'],
+        decide: ({ outcomes }) => (outcomes['shutdown-button'] === 'on' ? 'on' : undefined),
+        onVariant: () => ['off', 'on'],
+      },
+      {
+        id: 'meter-for-string',
+        answers: ['enough', 'too-low'],
+        decide: ({ sheet, stringId }) => {
+          const string = sheet.strings.find(({ name }) => name === stringId) ?? sheet.strings[0];
+          const { categoryV } = sheet.meter;
+          if (categoryV === null || !string) return undefined;
+          return categoryV < stringVoc(string, sheet.climate.recordLowC) ? 'too-low' : 'enough';
+        },
+        onVariant: () => ['enough', 'too-low'],
+      },
+      {
+        id: 'meter-for-battery',
+        answers: ['enough', 'too-low'],
+        decide: ({ sheet }) =>
+          sheet.meter.categoryV === null
+            ? undefined
+            : sheet.meter.categoryV < sheet.inverter.dcMaxV
+              ? 'too-low'
+              : 'enough',
+        onVariant: () => ['enough', 'too-low'],
+      },
+      {
+        id: 'dc-clamp',
+        answers: ['here', 'none'],
+        decide: ({ sheet }) => (sheet.meter.hasDcClamp ? 'here' : 'none'),
+        onVariant: () => ['here', 'none'],
+      },
+      {
+        id: 'pv-light',
+        answers: ['bright', 'weak'],
+        decide: ({ outcomes: { light } }) => (light === 'bright' || light === 'weak' ? light : undefined),
+        onVariant: () => ['bright', 'weak'],
+      },
+      {
+        id: 'pv-history',
+        answers: ['short-always', 'other'],
+        decide: ({ outcomes }) => (outcomes['short-history'] === 'heat-or-never' ? 'short-always' : 'other'),
+        onVariant: () => ['short-always', 'other'],
+      },
+      {
+        id: 'pv-link-event',
+        answers: ['lost', 'not-logged'],
+        decide: ({ outcomes: { events } }) => (events === 'battery-link' ? 'lost' : 'not-logged'),
+        onVariant: () => ['lost', 'not-logged'],
+      },
+      {
+        id: 'pv-alarm-logged',
+        answers: ['logged', 'not-logged'],
+        decide: ({ outcomes: { events } }) =>
+          events === 'insulation' || events === 'ground-latched' ? 'logged' : 'not-logged',
+        onVariant: () => ['logged', 'not-logged'],
       },
       {
         id: 'parallel-strings',

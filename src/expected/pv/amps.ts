@@ -1,12 +1,12 @@
 import { minimumInsulationFor } from '../../worksheets/pv/insulation.ts';
 import type { ScaleDef } from '../context.ts';
 import { scaleOf } from './build.ts';
-import { ratedWatts, runString } from './site.ts';
+import { cellLimits, ratedWatts, runString } from './site.ts';
 
 /** A PV device may be moved up to this current on a zeroed clamp [A]. This project's choice; safety rule I6. */
 export const zeroAmps = 0.5;
-/** From this share of the rated short-circuit current on, in light, the string is as good as shorted or fully loaded. Common practice. */
-const iscShare = 0.6;
+/** A tracker that tries draws more than this; less is a clamp's own noise [A]. Common practice. */
+export const tryAmps = 0.15;
 /** Less PV power than this is a tracker that waits: the larger of a few watts and this share of the rating. Common practice. */
 const idlePower = { watts: 10, share: 0.005 };
 /** A tracker that follows a load added by hand gives at least this much more [W]; clouds move less in a minute of steady light. Common practice. */
@@ -15,12 +15,12 @@ const followWatts = 100;
 const stringClamp: ScaleDef = {
   id: 'pv-string-clamp',
   kind: 'current',
-  zones: ['backward', 'zero', 'some', 'isc-like'],
+  zones: ['backward', 'zero', 'flows'],
   build(context) {
     const run = runString(context);
     if (!run.ok) return run;
     const iscAmps = run.string.iscA * run.string.parallel;
-    const params = { zeroAmps, iscAmps, iscLike: iscShare * iscAmps, parallel: run.string.parallel };
+    const params = { zeroAmps, iscAmps, parallel: run.string.parallel };
     return {
       ok: true,
       scale: scaleOf(
@@ -30,20 +30,44 @@ const stringClamp: ScaleDef = {
           // An end belongs to the zone below it; here it is to count as none, as on the other side.
           ['backward', -zeroAmps - Number.EPSILON],
           ['zero', zeroAmps],
-          ['some', params.iscLike],
-          ['isc-like', null],
+          ['flows', null],
         ],
         {
           expected: 'zero',
           nominal: 0,
           why: [{ id: 'expected.pv.stringClamp', params }],
           uses: params,
-          overRange: 'isc-like',
+          overRange: 'flows',
           error: 'halfWidth',
         },
       ),
     };
   },
+};
+
+/** During one start: a tracker that loads the string at all. */
+const tryScale: ScaleDef = {
+  id: 'pv-try-amps',
+  kind: 'current',
+  zones: ['backward', 'none', 'some'],
+  build: () => ({
+    ok: true,
+    scale: scaleOf(
+      'pv-try-amps',
+      'current',
+      [
+        ['backward', -zeroAmps],
+        ['none', tryAmps],
+        ['some', null],
+      ],
+      {
+        expected: 'some',
+        why: [{ id: 'expected.pv.tryAmps', params: { tryAmps } }],
+        uses: { tryAmps },
+        overRange: 'some',
+      },
+    ),
+  }),
 };
 
 const making: ScaleDef = {
@@ -95,17 +119,24 @@ const afterLoad: ScaleDef = {
 const cellTemp: ScaleDef = {
   id: 'pv-cell-temp',
   kind: 'temperature',
-  zones: ['cool', 'warm'],
+  zones: ['too-cold', 'cool', 'warm', 'too-hot'],
   build: () => ({
     ok: true,
     scale: scaleOf(
       'pv-cell-temp',
       'temperature',
       [
+        ['too-cold', cellLimits.lowC],
         ['cool', 25],
-        ['warm', null],
+        ['warm', cellLimits.highC],
+        ['too-hot', null],
       ],
-      { expected: 'warm', why: [{ id: 'expected.pv.cellTemp' }], uses: {} },
+      {
+        expected: 'warm',
+        why: [{ id: 'expected.pv.cellTemp', params: cellLimits }],
+        uses: cellLimits,
+        overRange: 'too-hot',
+      },
     ),
   }),
 };
@@ -142,4 +173,11 @@ const insulationOhms: ScaleDef = {
 };
 
 /** Amps, watts, temperature and ohms of a PV string. */
-export const otherScales: readonly ScaleDef[] = [stringClamp, making, afterLoad, cellTemp, insulationOhms];
+export const otherScales: readonly ScaleDef[] = [
+  stringClamp,
+  tryScale,
+  making,
+  afterLoad,
+  cellTemp,
+  insulationOhms,
+];

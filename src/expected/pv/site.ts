@@ -3,11 +3,12 @@ import { meterSpecOf } from '../../site/meter.ts';
 import type { PvString, SiteSheet, Tracker } from '../../site/sheet.ts';
 import { ratingTempC, vocAt } from '../../worksheets/pv/string-volts.ts';
 import type { ExpectContext, Missing } from '../context.ts';
-import { earlierReading } from '../earlier.ts';
 import { hotCellC } from '../hot-cell.ts';
 
 /** How far a cell may stand from a thermometer held behind its module, or from a careful estimate [°C]. Common practice. */
 const cellReadingErrorC = 5;
+/** Cells of a module under the sky stay within these; a reading beyond is a slip of the pen or the wrong unit [°C]. Common practice. */
+export const cellLimits = { lowC: -40, highC: 100 };
 /** The hottest cell that the string worksheet takes [°C]. */
 const hottestCellC = 95;
 
@@ -42,10 +43,14 @@ export function runString({ sheet, stringId }: ExpectContext): ({ ok: true } & R
 export const hotCells = (sheet: SiteSheet, string: PvString): number =>
   Math.min(hottestCellC, Math.max(ratingTempC, hotCellC(sheet, string)));
 
-/** What the cells may stand at now: what was read at the module, else anything from a cold morning to a hot afternoon. */
+/** Where a run reads the cells, the latest place first: a string check follows a repair, and that follows the first look. */
+const cellBlocks = ['string-check--cell-temp', 'cell-again', 'over-cells', 'cell-temp'];
+
+/** What the cells may stand at now: what was last read at the module, else anything from a cold morning to a hot afternoon. */
 export function cellRange(context: ExpectContext, string: PvString): CellRange {
-  const read =
-    context.readings['cell-temp.cell'] ?? earlierReading(context, 'string-check', 'cell-temp', 'cell');
+  const read = cellBlocks
+    .map((block) => context.readings[`${block}.cell`])
+    .find((each) => each !== undefined && each >= cellLimits.lowC && each <= cellLimits.highC);
   if (read !== undefined)
     return { lowC: read - cellReadingErrorC, likelyC: read, highC: read + cellReadingErrorC, read: true };
   const { climate } = context.sheet;

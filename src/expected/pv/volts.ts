@@ -8,11 +8,11 @@ export const vocTolerance = 0.05;
 /** In weak light open-circuit volts fall by up to about an eighth (logarithm of the light; own reckoning, 50 W/m²). */
 const weakLightShare = 0.88;
 /** Below this a plus pole is not just off by the meter's last digits but negative. Common practice. */
-const offsetVolts = 0.35;
+export const offsetVolts = 0.35;
 /** A reversed string held down by diodes stands at −0.5 to −2 V; beyond this it is not held down. Common practice. */
-const heldDownVolts = 5;
+export const heldDownVolts = 5;
 /** Module shutdown devices that hold off let about 1 V or less a module through; some let nothing through. Common practice. */
-const shutdownVoltsEach = { low: 0.1, high: 2 };
+export const shutdownVoltsEach = { low: 0.1, high: 2 };
 /** Up to this a string shows nothing, however short it is [V]: the last digits of a meter. Common practice. */
 const nothingVolts = 0.5;
 /** Working volts as a share of open-circuit volts: under 0.6 collapsed, under 0.75 dragged down, 0.9 and over not loaded. Common practice. */
@@ -22,7 +22,7 @@ const acrossShare = 0.8;
 /** Across a closed pole at no current nothing stands; a meter's offset and pick-up stay under this [V]. Common practice. */
 const closedPoleVolts = 2;
 
-interface Run extends RunString {
+export interface Run extends RunString {
   cells: CellRange;
   context: ExpectContext;
 }
@@ -69,7 +69,7 @@ const stringVolts: ScaleDef = {
       [
         ['reversed', -heldDownVolts],
         ['slightly-negative', -offsetVolts],
-        ['near-zero', Math.max(nothingVolts, shutdownVoltsEach.low * string.modulesInSeries)],
+        ['near-zero', nothingTop(string.modulesInSeries)],
         ['held-off', shutdownVoltsEach.high * string.modulesInSeries],
         ['low', Math.min(low, tracker.maxV)],
         ['ok', Math.min(high, tracker.maxV)],
@@ -121,8 +121,12 @@ const inverterSideVolts: ScaleDef = {
   }),
 };
 
+/** Upper end of what counts as nothing at the array side [V]. */
+export const nothingTop = (modules: number): number =>
+  Math.max(nothingVolts, shutdownVoltsEach.low * modules);
+
 /** Open-circuit volts that working volts are compared with: what was read at P1, else the label at the likeliest cells. */
-function openVolts(run: Run): { volts: number; read: boolean } {
+export function openVolts(run: Run): { volts: number; read: boolean } {
   const label = stringVoc(run.string, run.cells.likelyC);
   const read = run.context.readings['volts-still.p1'];
   return read !== undefined && read > 0.5 * label

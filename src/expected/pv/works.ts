@@ -3,6 +3,7 @@ import { insulationPosition } from '../../worksheets/pv/insulation-position.ts';
 import { vocAt } from '../../worksheets/pv/string-volts.ts';
 import { stringWindow } from '../../worksheets/pv/string-window.ts';
 import type { ExpectContext, WorkDef } from '../context.ts';
+import { betweenWorks } from './between.ts';
 import { cellRange, hotCells, lightIsWeak, type RunString, runString, stringVoc, voltsU } from './site.ts';
 
 /** Margin on hot working volts for a borrowed coefficient, tolerance and age. Common practice, 2 to 3 %. */
@@ -87,7 +88,7 @@ const window: WorkDef = {
 /** Modules that a low reading lacks, and whether what is left can start. */
 const missingModules: WorkDef = {
   id: 'pv-missing-modules',
-  answers: ['below-start', 'above-start', 'light-too-weak'],
+  answers: ['below-start', 'above-start', 'no-string', 'light-too-weak'],
   work(context) {
     const run = runString(context);
     if (!run.ok) return run;
@@ -100,7 +101,8 @@ const missingModules: WorkDef = {
     const missing = Math.max(0, Math.round(missingAt(cells.likelyC)));
     const left = Math.max(1, string.modulesInSeries - missing);
     const inputs = windowInputs(context, run, left);
-    const short = measured < tracker.startV || tooShort(windowOf(inputs).verdict);
+    const short =
+      measured + voltsU(context.sheet, measured) < tracker.startV || tooShort(windowOf(inputs).verdict);
     const params = {
       modules: string.modulesInSeries,
       measured,
@@ -111,7 +113,16 @@ const missingModules: WorkDef = {
       startVolts: tracker.startV,
       nominal: stringVoc(string, cells.likelyC),
     };
-    const outcome = lightIsWeak(context) ? 'light-too-weak' : short ? 'below-start' : 'above-start';
+    // On low impedance a ghost would have fallen away: volts that stood there are a string's, however few.
+    const real = context.outcomes['p1-low-z'] === 'low' || context.outcomes['p1-low-z'] === 'undetermined';
+    const outcome =
+      !real && measured < noStringShare * params.nominal
+        ? 'no-string'
+        : lightIsWeak(context)
+          ? 'light-too-weak'
+          : short
+            ? 'below-start'
+            : 'above-start';
     return {
       ok: true,
       outcome,
@@ -133,8 +144,9 @@ const coldFromMeasured: WorkDef = {
     const run = runString(context);
     if (!run.ok) return run;
     const { string, tracker } = run;
-    const measured = context.readings['volts-still.p1'];
-    if (measured === undefined) return { ok: false, missing: [] };
+    const typed = context.readings['over-p1.p1'] ?? context.readings['volts-still.p1'];
+    // Over range gives no number: it is over whatever the meter could show.
+    const measured = typed ?? tracker.maxV;
     const cells = cellRange(context, string);
     const { recordLowC } = context.sheet.climate;
     const each = (tempC: number) => vocAt(string.vocV, string.vocPerC, tempC);
@@ -150,7 +162,8 @@ const coldFromMeasured: WorkDef = {
     };
     return {
       ok: true,
-      outcome: cold > tracker.maxV || measured > tracker.maxV ? 'over-maximum' : 'fits',
+      outcome:
+        typed === undefined || cold > tracker.maxV || measured > tracker.maxV ? 'over-maximum' : 'fits',
       worksheet: 'string-window',
       inputs: windowInputs(context, run, modules),
       says: [{ id: 'expected.pv.coldFromMeasured', params }],
@@ -285,7 +298,7 @@ const insulationAfter = insulationWork(
 /** Whether this string and one of another tracker may change places. */
 const swapFits: WorkDef = {
   id: 'pv-swap-fits',
-  answers: ['fits', 'too-much', 'no-other'],
+  answers: ['fits', 'too-much', 'too-little', 'no-other'],
   work(context) {
     const run = runString(context);
     if (!run.ok) return run;
@@ -298,21 +311,36 @@ const swapFits: WorkDef = {
     const goesOn = (string: RunString['string'], tracker: RunString['tracker']) =>
       stringVoc(string, recordLowC) <= tracker.maxV &&
       string.iscA * string.parallel <= (tracker.shortCircuitMaxA ?? tracker.usableA);
-    const other = others.find((each) => goesOn(run.string, each.tracker) && goesOn(each.string, run.tracker));
-    const shown = other ?? others[0];
+    const starts = (string: RunString['string'], tracker: RunString['tracker']) =>
+      !tooShort(windowOf(windowInputs(context, { string, tracker })).verdict);
+    const bearable = others.filter(
+      (each) => goesOn(run.string, each.tracker) && goesOn(each.string, run.tracker),
+    );
+    const other = bearable.find(
+      (each) => starts(run.string, each.tracker) && starts(each.string, run.tracker),
+    );
+    const shown = other ?? bearable[0] ?? others[0];
     const inputs = windowInputs(context, shown ? { string: run.string, tracker: shown.tracker } : run);
     return {
       ok: true,
-      outcome: other ? 'fits' : others.length > 0 ? 'too-much' : 'no-other',
+      outcome: other
+        ? 'fits'
+        : bearable.length > 0
+          ? 'too-little'
+          : others.length > 0
+            ? 'too-much'
+            : 'no-other',
       worksheet: 'string-window',
       inputs,
       says: [
         {
           id: other
             ? 'expected.pv.swapFits'
-            : others.length > 0
-              ? 'expected.pv.swapTooMuch'
-              : 'expected.pv.swapNoOther',
+            : bearable.length > 0
+              ? 'expected.pv.swapTooLittle'
+              : others.length > 0
+                ? 'expected.pv.swapTooMuch'
+                : 'expected.pv.swapNoOther',
           params: {
             cold: stringVoc(run.string, recordLowC),
             maxVolts: shown?.tracker.maxV ?? 0,
@@ -321,6 +349,35 @@ const swapFits: WorkDef = {
         },
       ],
     };
+  },
+};
+
+/** How the run came to call the tracker running: held back, following a load, or at work. */
+function howItRuns({ outcomes }: ExpectContext): 'follows' | 'limited' | 'nothing' {
+  if (outcomes['load-after'] === 'rises') return 'follows';
+  const at = ['full-sun', 'start-watch', 'flowing'].find((block) => outcomes[block] !== undefined);
+  const between = { 'full-sun': 'sun-between', 'start-watch': 'start-between', flowing: 'flow-between' };
+  const said =
+    at && outcomes[at] === 'between' ? outcomes[between[at as keyof typeof between]] : at && outcomes[at];
+  return said === 'limited' ? 'limited' : 'nothing';
+}
+
+/** What was found on the way and still stands although the tracker runs now. */
+const whatStands: WorkDef = {
+  id: 'pv-what-stands',
+  answers: ['fewer', 'short-when-hot', 'limited', 'follows', 'nothing'],
+  work(context) {
+    const run = runString(context);
+    if (!run.ok) return run;
+    const inputs = windowInputs(context, run);
+    const { verdict, says } = windowOf(inputs);
+    const outcome =
+      context.outcomes['count-missing'] === 'above-start'
+        ? 'fewer'
+        : tooShort(verdict)
+          ? 'short-when-hot'
+          : howItRuns(context);
+    return { ok: true, outcome, worksheet: 'string-window', inputs, says };
   },
 };
 
@@ -333,4 +390,6 @@ export const pvWorks: readonly WorkDef[] = [
   insulation,
   insulationAfter,
   swapFits,
+  ...betweenWorks,
+  whatStands,
 ];

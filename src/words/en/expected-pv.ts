@@ -29,13 +29,15 @@ const bands = {
   'expected.pv.minusToGround':
     'The string makes about {nominal:voltage}. Sound, the minus pole drifts to within a twentieth of that, with a minus sign. A steady value is a leak.',
   'expected.pv.stringClamp':
-    'Up to {zeroAmps:current} either way counts as no current in a PV conductor (this project’s choice). In full sun a reversed or shorted string carries about {iscAmps:current}. From {iscLike:current} up it is called that.',
+    'Up to {zeroAmps:current} either way counts as no current in a PV conductor (this project’s choice). In full sun a reversed or shorted string carries about {iscAmps:current}.',
+  'expected.pv.tryAmps':
+    'A tracker that tries draws more than {tryAmps:current}. Less is a clamp’s own noise (common practice).',
   'expected.pv.making':
     'Up to {idleWatts:power} is a tracker that waits. This string is rated {ratedWatts:power}.',
   'expected.pv.afterLoad':
     'Before the load it gave {beforeWatts:power}. At least {followWatts:power} more shows that it follows: {low:power} and up.',
   'expected.pv.cellTemp':
-    'Labels are written for 25 °C cells. In sun, cells stand 25 to 35 °C above the air.',
+    'Labels are written for 25 °C cells. In sun, cells stand 25 to 35 °C above the air. Under {lowC:temperature} or over {highC:temperature} it is a slip, or the wrong unit.',
   'expected.pv.insulationOhms':
     'At least {leastOhms:resistance}, tested at {testVolts:voltage:V} (IEC 62446-1, from memory; the unit’s own limit where that is higher). The string is rated {ratedVolts:voltage}.',
   'expected.pv.batteryScreen':
@@ -65,6 +67,16 @@ const arithmetic = {
     'At the record low this string makes {cold:voltage} and at most {iscAmps:current}. The other tracker takes {maxVolts:voltage}. The other string fits this tracker too.',
   'expected.pv.swapTooMuch':
     'At the record low this string makes {cold:voltage} and at most {iscAmps:current}. One of the two trackers may not see what it would get.',
+  'expected.pv.swapTooLittle':
+    'Both strings keep within the limits, up to {cold:voltage} and {iscAmps:current}. One of them is too short for the other tracker to start or to follow it in the heat.',
+  'expected.pv.between':
+    '{volts:voltage} and {amps:current}: too near a limit to be given to one side. Both sides are weighed, and the careful one is taken.',
+  'expected.pv.betweenScreen':
+    '{volts:voltage} is too near a limit to be given to one side. Both sides are weighed, and the careful one is taken.',
+  'expected.pv.voltsBetween':
+    'P1 {p1:voltage}, P2 {p2:voltage}: too near a limit to be given to one side. Both sides are weighed, and the careful one is taken.',
+  'expected.pv.p1Between':
+    'P1 {p1:voltage}. A whole string would make about {nominal:voltage}. Half of that, plus, is enough to show the polarity.',
   'expected.pv.swapNoOther': 'The sheet has no other tracker with a string on it.',
 } as const;
 
