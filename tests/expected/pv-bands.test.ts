@@ -147,8 +147,8 @@ describe('string amps', () => {
     expect(topOf(scale, 'zero')).toBe(0.5);
   });
 
-  test('of a shorted string in sun are like its short-circuit current, either way round', () => {
-    expect(zoneAt(scale, iscA(noon))).toBe('isc-like');
+  test('of a shorted string in sun are current, either way round', () => {
+    expect(zoneAt(scale, iscA(noon))).toBe('flows');
     expect(zoneAt(scale, -iscA(noon))).toBe('backward');
   });
 
@@ -157,6 +157,24 @@ describe('string amps', () => {
     expect(scale.error).toBe('halfWidth');
     expect(judge(0, 0.5, scale).outcome).toBe('zero');
     expect(judge(0.1, 0.502, scale).outcome).toBe('undetermined');
+  });
+});
+
+describe('cell temperature', () => {
+  const cellUsed = (readings: Record<string, number>) => scaleOf('pv-string-volts', { readings }).uses;
+
+  test('is the one read last, not the one read first', () => {
+    expect(cellUsed({ 'cell-temp.cell': 62, 'string-check--cell-temp.cell': 20 })).toMatchObject({
+      cellLowC: 15,
+      cellHighC: 25,
+    });
+  });
+
+  test('that no module can have is taken as none', () => {
+    const none = cellUsed({});
+    for (const cell of [537, 101, -41]) expect(cellUsed({ 'cell-temp.cell': cell })).toEqual(none);
+    expect(zoneAt(scaleOf('pv-cell-temp'), 537)).toBe('too-hot');
+    expect(zoneAt(scaleOf('pv-cell-temp'), -60)).toBe('too-cold');
   });
 });
 

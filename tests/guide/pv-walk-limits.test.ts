@@ -19,23 +19,23 @@ describe('a reading near a limit', () => {
   test('is not given to either side: the walk goes on to the start itself', () => {
     // The lower end of the band at 45 °C ± 5 °C is 8 × 41 × (1 − 0.0028 × 25) × 0.95 = 289.8 V.
     const result = walkCase('healthy-the-long-way', { 'volts-still': { p2: '289.8', p1: '289.8' } });
-    expect(outcomeAt(result, 'volts-still')).toBe('borderline');
+    expect(outcomeAt(result, 'volts-still')).toBe('between');
+    expect(outcomeAt(result, 'volts-between')).toBe('whole');
     expect(result.path).toContain('start-watch');
     expect(result.verdict?.causes).toEqual(['nothing-wrong']);
   });
 
-  test('a clamp that cannot show zero opens nothing: volts decide, and the handle waits for a better clamp', () => {
-    const result = walkCase('isolator-off', {
-      'clamp-string': '0.1',
-      'open-string--amps': ['0.1', '0.1'],
-      'open-string--stop-unit': 'done',
-      'open-string--settle': 'done',
-      'open-string--finer': 'no-finer',
+  test('a clamp that shows whole amperes opens nothing: volts decide, and the handle waits for a better clamp', () => {
+    const result = walkCase('isolator-pole-open', {
+      'clamp-string': '0',
+      'v-pole-open': 'mend',
+      'open-string--ready': 'done',
+      'open-string--amps': '0',
     });
     expect(outcomeAt(result, 'clamp-string')).toBe('undetermined');
-    expect(outcomeAt(result, 'isolator-handle')).toBe('off');
+    expect(outcomeAt(result, 'across-poles')).toBe('minus-open');
+    expect(outcomeAt(result, 'open-string--amps')).toBe('undetermined');
     expect(result.path).not.toContain('open-string--open-pv');
-    expect(result.end).toEqual({ result: 'leftGuarded', leaves: 'guarded' });
   });
 
   test('near nothing, with a clamp that cannot tell, ends guarded', () => {
@@ -63,11 +63,12 @@ describe('a reading near a limit', () => {
     expect(result.end).toEqual({ result: 'referred', leaves: 'isolated' });
   });
 
-  test('a cell temperature too close to the label’s minimum counts as too cold', () => {
+  test('a cell temperature too close to the label’s minimum is not called cold', () => {
     const result = walkCase('held-back-cold-cells', {
       cells: { coldest: '5 °C', hottest: '9 °C', highest: '3.34' },
     });
-    expect(outcomeAt(result, 'cells')).toBe('cold');
+    expect(outcomeAt(result, 'cells')).toBe('near-limit');
+    expect(result.path).toContain('v-held-limit');
   });
 });
 
@@ -123,7 +124,7 @@ describe('what cannot be done', () => {
   );
 
   test('smoke or a smell ends the run at any step with nothing more to do', () => {
-    for (const block of ['symptom', 'clamp-string', 'pole-ground', 'mend']) {
+    for (const block of ['first-look', 'alarm-ready', 'pole-ground', 'mend']) {
       const result = walkCase('insulation-fault-between', { [block]: 'stop' });
       expect(result.path.at(-1)).toBe('get-away');
       expect(result.end).toEqual({ result: 'leftGuarded', leaves: 'guarded' });
@@ -160,9 +161,11 @@ describe('another site', () => {
   const tern = {
     'first-look': 'quiet',
     'someone-knows': 'done',
+    events: 'none',
     symptom: 'no-volts',
     light: 'bright',
     screen: '0',
+    'isolator-handle': 'on',
     'ready-string': 'done',
     'clamp-string': '0,02',
     'cell-temp': '45',
@@ -173,8 +176,8 @@ describe('another site', () => {
     const result = walkPv(ternLedge, {
       ...tern,
       'volts-still': { p2: '1,2 V', p1: '176,3 V' },
-      'isolator-handle': 'off',
-      'v-isolator-off': 'leave-it',
+      'across-poles': { plus: '0,1', minus: '174,0' },
+      'v-pole-open': 'refer',
     });
     expect(result.verdict?.causes).toEqual(['isolator-open']);
     expect(result.outcomes.find((each) => each.block === 'volts-still')?.outcome).toBe('open-pole');

@@ -51,11 +51,16 @@ function site(
   };
 }
 
-const arrive = { 'first-look': 'quiet', 'someone-knows': 'done', symptom: 'volts-no-watts', light: 'bright' };
+const arrive = {
+  'first-look': 'quiet',
+  'someone-knows': 'done',
+  events: 'none',
+  symptom: 'volts-no-watts',
+  light: 'bright',
+};
 /** Battery asks for charge, a load moves nothing, settings are right. */
 const notHeldBack = {
   screen: v(whole),
-  events: 'none',
   'battery-screen': '52.6',
   'charge-permit': '150',
   'load-before': '0',
@@ -63,8 +68,8 @@ const notHeldBack = {
   'load-after': '0',
   settings: 'all-right',
 };
-/** No current, cells at 45 °C. */
-const still = { 'ready-string': 'done', 'clamp-string': '0.03', 'cell-temp': '45 °C' };
+/** Handle on; no current, cells at 45 °C. */
+const still = { 'isolator-handle': 'on', 'ready-string': 'done', 'clamp-string': '0.03', 'cell-temp': '45 °C' };
 /** Nothing on the screen: straight to the string. */
 const noVolts = { ...arrive, symptom: 'no-volts', screen: '0', ...still };
 /** Whole string at the isolator. */
@@ -78,6 +83,17 @@ const poles = (k: number, leakOhm: number) => {
   return { voc: v(whole), plus: v(plus), minus: v(minus) };
 };
 const soundPoles = poles(4, soundOhm);
+/** Ground point and ground bar are joined: a 52.8 V source reads right through both. */
+const contact = { between: '0.0', source: '52.8' };
+/** An insulation alarm: hands off the frame, the string opened at no current, poles next. */
+const alarm = {
+  ...arrive,
+  events: 'insulation',
+  'alarm-ready': 'done',
+  ...openString,
+  'p1-open': v(whole),
+  'poles-both': 'both',
+};
 /** Plugs parted at no current, the run proved dead, mended, joined, tested, back. */
 const mended = {
   ...isolate,
@@ -92,7 +108,10 @@ const mended = {
   mend: 'done',
   'join-ready': 'done',
   'join-plugs': 'done',
+  'frame-volts': { dc: '0.1', ac: '0.2' },
+  'cell-again': '45 °C',
   'retest-ground': soundPoles,
+  'retest-contact': contact,
   ...restore(v(whole)),
   'which-retest': 'repair',
   'retest-start': working,
@@ -103,6 +122,7 @@ const reversedFlowing = {
   ...arrive,
   symptom: 'no-volts',
   screen: '0',
+  'isolator-handle': 'on',
   'ready-string': 'done',
   'clamp-string': a(-iscA(noon)),
   flowing: { volts: '-1.2', amps: a(-iscA(noon)) },
@@ -125,7 +145,7 @@ export const pvCases: readonly PvCase[] = [
   {
     id: 'healthy-working',
     sheet: site(),
-    answers: { ...arrive, symptom: 'working-now', 'running-now': working, 'v-working': 'explained' },
+    answers: { ...arrive, symptom: 'working-now', 'running-now': working, 'v-runs': 'explained' },
     causes: ['nothing-wrong'],
     end: 'healthy',
     leaves: 'untouched',
@@ -136,14 +156,14 @@ export const pvCases: readonly PvCase[] = [
     answers: {
       ...wholeStill,
       'start-watch': { volts: v(work.volts), amps: a(work.amps) },
-      'v-starts-now': 'explained',
+      'v-runs': 'explained',
     },
     causes: ['nothing-wrong'],
     end: 'healthy',
     leaves: 'untouched',
   },
   {
-    id: 'healthy-dawn-light',
+    id: 'dawn-light-condemns-nothing',
     sheet: site(),
     answers: {
       ...wholeStill,
@@ -152,12 +172,9 @@ export const pvCases: readonly PvCase[] = [
       screen: v(modules * vocV(dawn)),
       'volts-still': { p2: v(modules * vocV(dawn)), p1: v(modules * vocV(dawn)) },
       'start-watch': { volts: '125.0', amps: a(ampsAt(125, modules, dawn)) },
-      sister: 'none',
-      'full-sun': { volts: v(work.volts), amps: a(work.amps) },
-      'v-starts-in-sun': 'explained',
     },
-    causes: ['nothing-wrong'],
-    end: 'healthy',
+    causes: null,
+    end: 'unresolved',
     leaves: 'untouched',
   },
   {
@@ -183,7 +200,7 @@ export const pvCases: readonly PvCase[] = [
       ...notHeldBack,
       'charge-permit': '0',
       cells: { coldest: '-2 °C', hottest: '1 °C', highest: '3.34' },
-      'v-held-cells': 'explained',
+      'v-held-cold': 'explained',
     },
     causes: ['held-back'],
     end: 'healthy',
@@ -240,6 +257,7 @@ export const pvCases: readonly PvCase[] = [
       ...notHeldBack,
       settings: 'mode-wrong',
       'v-input-mode': 'set-it',
+      'mode-ready': 'done',
       'change-setting': 'done',
       'retest-setting': working.watts,
     },
@@ -272,7 +290,6 @@ export const pvCases: readonly PvCase[] = [
     sheet: site(),
     answers: {
       ...noVolts,
-      'volts-still': { p2: '2.3', p1: v(whole) },
       'isolator-handle': 'off',
       'v-isolator-off': 'close-it',
       ...openString,
@@ -324,7 +341,6 @@ export const pvCases: readonly PvCase[] = [
     answers: {
       ...noVolts,
       screen: '24',
-      'volts-still': { p2: '24.0', p1: v(whole) },
       'isolator-handle': 'off',
       'v-isolator-off': 'leave-it',
     },
@@ -337,6 +353,7 @@ export const pvCases: readonly PvCase[] = [
     sheet: site({ string: { shutdownDevices: true } }),
     answers: {
       ...noVolts,
+      'shutdown-button': 'on',
       'volts-still': { p2: v(modules * 0.9), p1: v(modules * 0.9) },
       'shutdown-look': 'no-signal',
       'v-shutdown': 'signal-back',
@@ -351,10 +368,8 @@ export const pvCases: readonly PvCase[] = [
     sheet: site({ string: { shutdownDevices: true } }),
     answers: {
       ...noVolts,
-      'volts-still': { p2: '0.0', p1: '0.1' },
-      'clamp-again': '0.00',
-      'shutdown-told': 'off',
-      'v-shutdown-dark': 'signal-back',
+      'shutdown-button': 'off',
+      'v-shutdown-pressed': 'signal-back',
       'retest-start': working,
     },
     causes: ['module-shutdown-holding'],
@@ -572,7 +587,6 @@ export const pvCases: readonly PvCase[] = [
     answers: {
       ...wholeStill,
       screen: v(12 * vocV(noon)),
-      events: 'over-volts',
       'volts-still': { p2: v(12 * vocV(noon)), p1: v(12 * vocV(noon)) },
       'v-too-long-built': 'open-it',
       ...openString,
@@ -635,8 +649,7 @@ export const pvCases: readonly PvCase[] = [
     id: 'insulation-fault-between',
     sheet: site(),
     answers: {
-      ...opened,
-      events: 'insulation',
+      ...alarm,
       'pole-ground': poles(3, 20_000),
       'v-insulation': 'mend',
       ...mended,
@@ -689,9 +702,9 @@ export const pvCases: readonly PvCase[] = [
     id: 'insulation-fault-when-wet',
     sheet: site(),
     answers: {
-      ...opened,
-      events: 'insulation',
+      ...alarm,
       'pole-ground': soundPoles,
+      'ground-contact': contact,
       'wet-history': 'wet-alarm',
       'v-insulation-wet': 'leave',
     },
@@ -705,6 +718,7 @@ export const pvCases: readonly PvCase[] = [
     answers: {
       ...noTry,
       terminals: '3.1',
+      'minus-common': 'separate',
       'cross-terminals': { across: v(whole), back: '0.8' },
       'v-wrong-input': 'mend',
       ...isolate,
@@ -726,6 +740,7 @@ export const pvCases: readonly PvCase[] = [
     answers: {
       ...noTry,
       terminals: '0.4',
+      'minus-common': 'separate',
       'cross-terminals': { across: '0.6', back: '0.3' },
       'v-run-open': 'refer',
     },
@@ -754,7 +769,7 @@ export const pvCases: readonly PvCase[] = [
       'watch-clear': working.watts,
     },
     causes: ['lockout-latched'],
-    end: 'fixed',
+    end: 'referred',
     leaves: 'untouched',
   },
   {
@@ -794,18 +809,18 @@ export const pvCases: readonly PvCase[] = [
     id: 'ground-lockout-left-over',
     sheet: site(),
     answers: {
-      ...opened,
+      ...alarm,
       events: 'ground-latched',
       'pole-ground': soundPoles,
+      'ground-contact': contact,
       'wet-history': 'latched',
       'inspect-open': 'nothing',
       'v-lockout-open': 'clear',
       'clear-open': 'done',
       ...stringCheck(v(whole), working),
-      'retest-start': working,
     },
     causes: ['lockout-latched'],
-    end: 'fixed',
+    end: 'referred',
     leaves: 'restored',
   },
   {
@@ -814,6 +829,7 @@ export const pvCases: readonly PvCase[] = [
     answers: {
       ...opened,
       'pole-ground': soundPoles,
+      'ground-contact': contact,
       'wet-history': 'neither',
       'parallel-clamp': a(-circulatingA(8, 7, noon)),
       'v-unequal': 'leave',
@@ -828,6 +844,7 @@ export const pvCases: readonly PvCase[] = [
     answers: {
       ...opened,
       'pole-ground': soundPoles,
+      'ground-contact': contact,
       'wet-history': 'neither',
       ...isolate,
       'which-work': 'swap',
@@ -836,6 +853,7 @@ export const pvCases: readonly PvCase[] = [
       'array-side-too': 'no',
       ...restore(v(whole)),
       'which-retest': 'swap',
+      'swap-light': 'bright',
       'swap-result': { here: '0', there: working.watts },
       'v-tracker-failed': 'refer',
     },
