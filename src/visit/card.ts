@@ -1,8 +1,15 @@
 import type { VisitCard } from './db.ts';
 import type { Entry } from './entries.ts';
 
-/** The card of a visit, from its log alone. */
-export function cardOf(entries: readonly Entry[], stepTitle = ''): VisitCard {
+/** What only the run knows of where a visit stands. */
+export interface Standing {
+  stepTitle: string;
+  /** Devices that stand open. */
+  open: readonly string[];
+}
+
+/** The card of a visit, from its log, and from its run where there is one. */
+export function cardOf(entries: readonly Entry[], standing?: Standing): VisitCard {
   const begin = entries[0];
   if (begin?.kind !== 'begin') throw new Error('a visit log starts with its beginning');
   const last = entries.at(-1)!;
@@ -20,7 +27,8 @@ export function cardOf(entries: readonly Entry[], stepTitle = ''): VisitCard {
     changedAt: last.at,
     entries: entries.length,
     path: answer?.path ?? '',
-    stepTitle: stepTitle || (answer?.asked?.title ?? ''),
+    stepTitle: standing?.stepTitle || (answer?.asked?.title ?? ''),
+    ...(standing && standing.open.length > 0 ? { open: [...standing.open] } : {}),
     ...(closed ? { result: closed.result } : {}),
   };
 }

@@ -16,6 +16,8 @@ export interface VisitCard {
   /** The step it stands at, by its place and its title. */
   path: string;
   stepTitle: string;
+  /** Devices that the visit has left open, where its run said so. */
+  open?: string[];
   /** How it was closed; missing while it is open. */
   result?: string;
 }

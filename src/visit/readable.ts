@@ -1,8 +1,9 @@
-import { formatQuantity } from '../quantity/format.ts';
+import { formatQuantity, showQuantity } from '../quantity/format.ts';
 import type { UnitSystem } from '../quantity/kinds.ts';
 import type { MessageRef } from '../quantity/message.ts';
 import { isAct } from '../safety/effects.ts';
 import type { Entry, EntryOf, LoggedReading } from './entries.ts';
+import { uncertaintyText } from './uncertainty.ts';
 
 /** One line of a visit as people read it: on the page, on paper, in a text file. */
 export interface LogLine {
@@ -110,16 +111,17 @@ function answerLine(entry: EntryOf<'answer'>, units: UnitSystem): Line {
 /** A reading as it was typed, understood and judged. */
 export function readingMessage(reading: LoggedReading, units: UnitSystem, label?: string): MessageRef {
   const { kind, zones, expected } = reading.scale;
-  const show = (value: number, digits?: number) =>
-    formatQuantity(value, kind, { system: units, ...(digits === undefined ? {} : { digits }) });
+  const show = (value: number) => formatQuantity(value, kind, { system: units });
+  const { value: read } = reading;
+  const unit = read === 'overRange' ? '' : showQuantity(read, kind, { system: units }).unit;
   const zone = zones.find((each) => each.id === expected);
   return {
-    id: reading.value === 'overRange' ? 'visit.log.overRange' : 'visit.log.reading',
+    id: read === 'overRange' ? 'visit.log.overRange' : 'visit.log.reading',
     params: {
       label: label ?? reading.id,
       typed: reading.text,
-      value: reading.value === 'overRange' ? '' : show(reading.value),
-      u: show(reading.uncertaintyU, 2),
+      value: read === 'overRange' ? '' : show(read),
+      u: uncertaintyText(reading.uncertaintyU, kind, unit),
       min: zone?.min === null || zone?.min === undefined ? '' : show(zone.min),
       max: zone?.max === null || zone?.max === undefined ? '' : show(zone.max),
       outcome: reading.outcome,

@@ -1,4 +1,4 @@
-import { cardOf } from './card.ts';
+import { cardOf, type Standing } from './card.ts';
 import { openDb, type VisitCard } from './db.ts';
 import type { Entry } from './entries.ts';
 
@@ -71,11 +71,11 @@ export class VisitLog {
   }
 
   /** Adds entries. Unless another tab was first, they are part of the log afterwards, written or waiting. */
-  async append(entries: readonly Entry[], stepTitle: string): Promise<Written> {
+  async append(entries: readonly Entry[], standing?: Standing): Promise<Written> {
     if (entries.length === 0) return { ok: true };
     const all = [...this.#entries, ...entries];
     const due = [...this.#waiting, ...entries];
-    const written = await write(due, cardOf(all, stepTitle));
+    const written = await write(due, cardOf(all, standing));
     if (!written.ok && written.why === 'otherTab') return written;
     this.#entries = all;
     this.#waiting = written.ok ? [] : due;

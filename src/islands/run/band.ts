@@ -10,12 +10,6 @@ import { freshId, svgElement } from './dom.ts';
 /** The unit that a reading is typed in on this site, where none is typed with it. */
 export const unitOf = (kind: Scale['kind'], units: UnitSystem): string => usualUnitOf(kind, units);
 
-/** An uncertainty beside its value, in the value's own unit. Of a temperature it is a difference: 1 °C is 1.8 °F, not 33.8. */
-export function uncertaintyText(u: number, kind: Scale['kind'], unit: string): string {
-  const difference = kind === 'temperature' ? 'temperatureDifference' : kind;
-  return formatQuantity(u, difference, { digits: 2, ...(unit === '' ? {} : { unit }) });
-}
-
 /** The band of a reading in words: `292.7 V to 368.1 V`. */
 export function bandText(scale: Scale, units: UnitSystem): string {
   const zone = scale.zones.find((each) => each.id === scale.expected);

@@ -3,9 +3,9 @@ import { formatAsTyped } from '../../quantity/format.ts';
 import type { MessageRef } from '../../quantity/message.ts';
 import type { SiteSheet } from '../../site/sheet.ts';
 import type { ReadingAsked } from '../../visit/step.ts';
+import { uncertaintyText } from '../../visit/uncertainty.ts';
 import { runWords } from '../../words/en/run-page.ts';
 import { zoneName } from '../../words/en/zones.ts';
-import { uncertaintyText } from './band.ts';
 
 const words = runWords.meter;
 

@@ -2,9 +2,9 @@ import { formatQuantity, showQuantity } from '../../quantity/format.ts';
 import type { UnitSystem } from '../../quantity/kinds.ts';
 import type { LoggedReading } from '../../visit/entries.ts';
 import type { TrailStep } from '../../visit/trail.ts';
+import { uncertaintyText } from '../../visit/uncertainty.ts';
 import { runWords } from '../../words/en/run-page.ts';
 import { zoneName } from '../../words/en/zones.ts';
-import { uncertaintyText } from './band.ts';
 import { make, ours } from './dom.ts';
 import type { Plate } from './plate.ts';
 

@@ -1,5 +1,6 @@
 import { href } from '../../components/href.ts';
 import { listVisits } from '../../visit/store.ts';
+import { deviceNames } from '../../words/en/devices.ts';
 import { runWords } from '../../words/en/run-page.ts';
 import { make } from './dom.ts';
 
@@ -14,7 +15,11 @@ class FwOpenVisit extends HTMLElement {
       const where = [card.siteName, card.subject].filter(Boolean).join(', ');
       const note = make('span', {
         className: 'choice-note',
-        textContent: `${where}. ${runWords.start.standsAt(card.stepTitle)}`,
+        textContent: [
+          `${where}.`,
+          `${runWords.start.standsAt(card.stepTitle)}.`,
+          card.open ? runWords.openVisit.open(card.open.map((each) => deviceNames[each] ?? each)) : '',
+        ].join(' '),
       });
       const text = make('span', {}, `${runWords.openVisit.goOn}: ${card.guideTitle}`, note);
       return make('li', {}, make('a', { href: href(`${folder}/${card.guide}/?visit=${card.id}`) }, text));

@@ -11,18 +11,13 @@ export function plantList(state: RunState): HTMLElement {
   const now = plantNow(state);
   const names = (list: readonly string[]) =>
     list.length === 0 ? words.none : list.map((device) => deviceNames[device] ?? device).join('; ');
-  const row = (term: string, text: string) =>
-    make('div', {}, make('dt', { textContent: term }), make('dd', { textContent: text }));
+  const row = (term: string, text: string) => make('p', {}, make('b', { textContent: `${term}: ` }), text);
   return make(
     'div',
     { className: 'plant-now' },
-    make(
-      'dl',
-      { className: 'gear' },
-      row(words.heldOpen, names(now.heldOpen)),
-      now.openNotHeld.length > 0 && row(words.openNotHeld, names(now.openNotHeld)),
-      row(words.closed, names(now.closed)),
-    ),
+    row(words.heldOpen, names(now.heldOpen)),
+    now.openNotHeld.length > 0 && row(words.openNotHeld, names(now.openNotHeld)),
+    row(words.closed, names(now.closed)),
     make('p', { textContent: now.inverterOn ? words.inverterOn : words.inverterOff }),
     now.resistorOn && make('p', { textContent: words.resistorOn }),
     now.danger && make('p', { textContent: words.danger }),

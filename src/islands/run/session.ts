@@ -1,4 +1,6 @@
 import { type AskedOf, answer, answerFromSheet, type Draft } from '../../visit/answer.ts';
+import type { Standing } from '../../visit/card.ts';
+import { plantNow } from '../../visit/ending.ts';
 import type { Entry } from '../../visit/entries.ts';
 import type { RunState } from '../../visit/fold.ts';
 import type { Answered, Input } from '../../visit/input.ts';
@@ -44,7 +46,7 @@ export class Session {
     const session = new Session(book, stage);
     const begun = beginVisit(book.know, start, Date.now(), session.#askedOf);
     const draft = await session.#arrive({ state: begun.state, entries: begun.entries });
-    session.#note(await session.#log.append(draft.entries, session.#title(draft.state)));
+    session.#note(await session.#log.append(draft.entries, session.#standing(draft.state)));
     session.#state = draft.state;
     return session;
   }
@@ -108,7 +110,7 @@ export class Session {
       entries: [...result.entries],
     }).catch(() => undefined);
     if (!draft) return nothing('notLoaded');
-    const written = await this.#log.append(draft.entries, this.#title(draft.state));
+    const written = await this.#log.append(draft.entries, this.#standing(draft.state));
     if (!written.ok && written.why === 'otherTab') {
       await this.#follow();
       return nothing('otherTab');
@@ -147,9 +149,11 @@ export class Session {
     this.trouble = written.ok || written.why === 'otherTab' ? undefined : written.why;
   }
 
-  #title(state: RunState): string {
+  /** What the list of visits shows of where this one stands. */
+  #standing(state: RunState): Standing {
     const node = this.know.compiled.flat.nodes.get(state.position.path);
-    return node ? this.#stage.titleOf(node.block) : '';
+    const { heldOpen, openNotHeld } = plantNow(state);
+    return { stepTitle: node ? this.#stage.titleOf(node.block) : '', open: [...heldOpen, ...openNotHeld] };
   }
 
   /** Takes over what another tab wrote, unless entries of this one are in memory alone: those would be lost. */

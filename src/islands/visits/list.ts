@@ -110,6 +110,7 @@ function section(title: string, cards: readonly VisitCard[]): HTMLElement[] {
       make('h3', { textContent: card.guideTitle }),
       make('p', { textContent: `${where}. ${whenText(card.changedAt)}, ${words.entries(card.entries)}.` }),
       make('p', { textContent: state }),
+      card.open !== undefined && make('p', { textContent: words.stillOpenDevices(card.open) }),
       make(
         'div',
         { className: 'btn-row' },

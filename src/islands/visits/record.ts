@@ -89,7 +89,7 @@ class FwVisitRecord extends HTMLElement {
     const at = new Date(Math.max(Date.now(), Date.parse(last.at))).toISOString();
     const log = new VisitLog(this.#entries, () => {});
     const entry: Entry = { kind: 'note', visit: last.visit, seq: last.seq + 1, at, text: note };
-    const written = await log.append([entry], '');
+    const written = await log.append([entry]);
     if (!written.ok) {
       error.textContent = written.why === 'otherTab' ? runWords.followed : words.notKept;
       if (written.why === 'otherTab') this.#entries = await readVisit(last.visit);

@@ -74,9 +74,8 @@ export const runWords = {
       'This browser keeps nothing for this site: what you answer is in this page alone. Export the visit before you close the page.',
   },
   openVisit: {
-    none: 'No visit is open on this phone. A guide or a procedure starts one.',
     goOn: 'Go on',
     more: 'All visits',
-    isolated: 'left as it stands: look at the record',
+    open: (devices: readonly string[]) => `Left open: ${devices.join('; ')}.`,
   },
 } as const;

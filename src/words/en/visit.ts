@@ -1,4 +1,5 @@
 import { deedText } from './deeds.ts';
+import { deviceNames } from './devices.ts';
 import { factLabel } from './site.ts';
 import { steps } from './steps.ts';
 import { zoneName } from './zones.ts';
@@ -115,6 +116,8 @@ export const visitWords = {
   string: 'String',
   result: 'Result',
   stillOpen: 'Still open',
+  stillOpenDevices: (devices: readonly string[]) =>
+    `Left open: ${devices.map((each) => deviceNames[each] ?? each).join('; ')}.`,
   standsAt: (title: string) => `Stands at: ${title}`,
   entries: (count: number) => (count === 1 ? '1 entry' : `${count} entries`),
   imported: (fresh: number, longer: number, had: number, parted: number) =>
