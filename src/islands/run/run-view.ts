@@ -69,10 +69,14 @@ export class RunView implements Host {
     root.addEventListener('click', (event) => this.#onLink(event));
     document.querySelector('.stop-bar')?.addEventListener('click', (event) => this.#onStop(event));
     setInterval(() => this.#tick(), 1000);
-    document.addEventListener('visibilitychange', () => this.#tick());
+    document.addEventListener('visibilitychange', () => {
+      this.#tick();
+      if (document.visibilityState === 'visible') void this.#session.followSheet();
+    });
     this.#stood = this.#standing;
     this.#follow();
     void this.#expire();
+    void this.#session.followSheet();
   }
 
   #foot(): HTMLElement {

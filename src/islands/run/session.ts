@@ -1,3 +1,4 @@
+import type { SiteSheet } from '../../site/sheet.ts';
 import { type AskedOf, answer, answerFromSheet, type Draft } from '../../visit/answer.ts';
 import type { Standing } from '../../visit/card.ts';
 import { plantNow } from '../../visit/ending.ts';
@@ -6,9 +7,11 @@ import type { RunState } from '../../visit/fold.ts';
 import type { Answered, Input } from '../../visit/input.ts';
 import type { Knowledge } from '../../visit/knowledge.ts';
 import { advance, beginVisit, openRun, type Start } from '../../visit/run.ts';
+import { sheetChanges } from '../../visit/sheet-changes.ts';
 import { readVisit, VisitLog, type Written } from '../../visit/store.ts';
 import type { Book } from './book.ts';
 import { fetchLater, isLater } from './fetch-later.ts';
+import { keptSheet } from './kept-sheet.ts';
 import type { Stage } from './stage.ts';
 
 /** Why a run goes on in memory alone. */
@@ -120,6 +123,20 @@ export class Session {
     this.#state = draft.state;
     this.onChange();
     return result;
+  }
+
+  /**
+   * Takes over the site sheet when it was changed since, on its own page or in another tab. The change is logged; answers
+   * judged on the old sheet are flagged and stay as they are.
+   */
+  async followSheet(): Promise<void> {
+    const { sheet, begin, closed, misfit } = this.#state;
+    if (closed || misfit) return;
+    const kept = await keptSheet(sheet.id);
+    const hasSubject = (each: SiteSheet) =>
+      begin.subject === undefined || each.strings.some(({ name }) => name === begin.subject);
+    if (kept && hasSubject(kept) && sheetChanges(sheet, kept).length > 0)
+      await this.give({ type: 'facts', sheet: kept });
   }
 
   readonly #askedOf: AskedOf = (block, outcome) => this.#stage.plate(block)?.asked(outcome);

@@ -7,6 +7,7 @@ import type { Knowledge } from '../../visit/knowledge.ts';
 import { startNeeds } from '../../visit/run.ts';
 import { runWords } from '../../words/en/run-page.ts';
 import { button, freshId, make, ours } from './dom.ts';
+import { isSheet } from './kept-sheet.ts';
 
 const words = runWords.start;
 
@@ -21,12 +22,6 @@ interface SiteChoice {
   sheet: SiteSheet;
   demo: boolean;
 }
-
-/** A sheet that this version reads; whatever another version left is not offered. */
-const isSheet = (record: unknown): record is SiteSheet => {
-  const { format, version } = record as { format?: unknown; version?: unknown };
-  return format === 'faultwright-site' && version === 1;
-};
 
 /** The sites kept here, the one in use first, and then the demos. */
 export async function siteChoices(): Promise<SiteChoice[]> {
