@@ -98,6 +98,7 @@ export const noVolts = {
     },
     outcomes: {
       closed: 'array-clamp',
+      little: 'array-clamp',
       part: 'array-clamp',
       open: 'v-fuse-open',
       undetermined: 'array-clamp',

@@ -100,7 +100,7 @@ export const stringAsFound = {
       { id: 'reversed', when: { p1: 'reversed' }, to: 'open-for-check' },
       { id: 'reversed-at-p2', when: { p2: 'reversed' }, to: 'open-for-check' },
       {
-        id: 'contradiction',
+        id: 'undetermined',
         when: { p1: ['slightly-negative', 'near-zero', 'held-off'], p2: ['low', 'ok', 'high', 'over'] },
         to: 'volts-still',
         limit: { counter: 'contradiction', max: 1, otherwise: 'leave-as-found' },
@@ -164,7 +164,7 @@ export const stringAsFound = {
       },
       { id: 'both-open', when: { plus: 'part', minus: 'part' }, to: 'v-pole-open' },
       {
-        id: 'no-clear-word',
+        id: 'undetermined',
         when: {},
         to: 'volts-still',
         limit: { counter: 'volts-once-more', max: 1, otherwise: 'leave-as-found' },

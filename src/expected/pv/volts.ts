@@ -19,6 +19,8 @@ const nothingVolts = 0.5;
 export const loadedShares = { collapsed: 0.6, dragged: 0.75, tracking: 0.9, open: 1.05 };
 /** Across an open pole stands nearly the whole string; this share of it is enough. Common practice. */
 const acrossShare = 0.8;
+/** Across each of two open poles the string floats somewhere; under this share of it a reading says nothing. Common practice. */
+const floatingShare = 0.1;
 /** Across a closed pole at no current nothing stands; a meter's offset and pick-up stay under this [V]. Common practice. */
 const closedPoleVolts = 2;
 
@@ -238,7 +240,7 @@ const screenVolts: ScaleDef = {
 const acrossPole: ScaleDef = {
   id: 'pv-across-pole',
   kind: 'voltage',
-  zones: ['closed', 'part', 'open'],
+  zones: ['closed', 'little', 'part', 'open'],
   build: withRun((run) => {
     const open =
       acrossShare * stringVoc(run.string, run.cells.highC) * (lightIsWeak(run.context) ? weakLightShare : 1);
@@ -248,6 +250,7 @@ const acrossPole: ScaleDef = {
       'voltage',
       [
         ['closed', closedPoleVolts],
+        ['little', (floatingShare / acrossShare) * open],
         ['part', open],
         ['open', null],
       ],

@@ -34,6 +34,7 @@ const zoneNames: Readonly<Record<string, string>> = {
   warm: 'warmer than 25 °C',
   'near-zero': 'next to nothing',
   'held-off': 'about 1 V a module',
+  little: 'next to nothing',
   part: 'part of it',
   present: 'there',
   collapsed: 'collapsed',

@@ -69,7 +69,12 @@ const notHeldBack = {
   settings: 'all-right',
 };
 /** Handle on; no current, cells at 45 °C. */
-const still = { 'isolator-handle': 'on', 'ready-string': 'done', 'clamp-string': '0.03', 'cell-temp': '45 °C' };
+const still = {
+  'isolator-handle': 'on',
+  'ready-string': 'done',
+  'clamp-string': '0.03',
+  'cell-temp': '45 °C',
+};
 /** Nothing on the screen: straight to the string. */
 const noVolts = { ...arrive, symptom: 'no-volts', screen: '0', ...still };
 /** Whole string at the isolator. */
@@ -875,5 +880,143 @@ export const pvCases: readonly PvCase[] = [
     causes: ['high-resistance-joint'],
     end: 'leftGuarded',
     leaves: 'guarded',
+  },
+  {
+    id: 'insulation-alarm-while-it-runs',
+    sheet: site(),
+    answers: {
+      ...alarm,
+      symptom: 'working-now',
+      'running-now': working,
+      'pole-ground': soundPoles,
+      'ground-contact': contact,
+      'wet-history': 'neither',
+      'v-insulation-logged': 'leave',
+    },
+    causes: ['insulation-fault'],
+    end: 'referred',
+    leaves: 'isolated',
+  },
+  {
+    id: 'over-volts-logged-and-not-explained',
+    sheet: site(),
+    answers: {
+      ...arrive,
+      events: 'over-volts',
+      'over-ready': 'done',
+      ...openString,
+      'over-cells': '45 °C',
+      'over-p1': v(whole),
+      'v-over-logged': 'leave',
+    },
+    causes: ['string-too-long', 'tracker-input-failed'],
+    end: 'referred',
+    leaves: 'isolated',
+  },
+  {
+    id: 'over-volts-logged-and-two-modules-too-many',
+    sheet: site(),
+    answers: {
+      ...arrive,
+      events: 'over-volts',
+      'over-ready': 'done',
+      ...openString,
+      'over-cells': '45 °C',
+      'over-p1': v(11 * vocV(noon)),
+      'v-over-logged-long': 'leave',
+    },
+    causes: ['string-too-long'],
+    end: 'leftIsolated',
+    leaves: 'isolated',
+  },
+  {
+    id: 'one-module-of-eight-bypassed-and-it-starts',
+    sheet: site(),
+    answers: {
+      ...wholeStill,
+      'volts-still': { p2: v(7 * vocV(noon)), p1: v(7 * vocV(noon)) },
+      'p1-low-z': v(7 * vocV(noon)),
+      'start-watch': { volts: v(workingPoint(7, noon).volts), amps: a(workingPoint(7, noon).amps) },
+      'v-fewer-runs': 'plan',
+    },
+    causes: ['module-bypassed', 'string-too-short'],
+    end: 'referred',
+    leaves: 'untouched',
+  },
+  {
+    id: 'too-short-for-the-heat-and-runs-now',
+    sheet: site({ tracker: { startV: 290, trackMinV: 200 } }),
+    answers: {
+      ...arrive,
+      'short-history': 'used-to-start',
+      symptom: 'working-now',
+      'running-now': working,
+      'v-short-runs': 'plan',
+    },
+    causes: ['string-too-short'],
+    end: 'referred',
+    leaves: 'untouched',
+  },
+  {
+    id: 'crossed-at-the-isolator',
+    sheet: site(),
+    answers: {
+      ...noVolts,
+      'volts-still': [
+        { p2: v(-whole), p1: v(whole) },
+        { p2: v(-whole), p1: v(whole) },
+      ],
+      'v-crossed-at-isolator': 'refer',
+    },
+    causes: ['string-reversed'],
+    end: 'referred',
+    leaves: 'untouched',
+  },
+  {
+    id: 'meter-not-rated-for-the-string',
+    sheet: { ...site(), meter: { ...sallowCreek.meter, category: 'II', categoryV: 300 } },
+    answers: { ...arrive, ...notHeldBack, 'isolator-handle': 'on' },
+    causes: null,
+    end: 'unresolved',
+    leaves: 'untouched',
+  },
+  {
+    id: 'starts-at-the-edge-of-the-working-band',
+    sheet: site(),
+    answers: {
+      ...wholeStill,
+      'start-watch': { volts: v(0.9 * whole), amps: a(ampsAt(0.9 * whole, modules, noon)) },
+      'v-runs': 'explained',
+    },
+    causes: ['nothing-wrong'],
+    end: 'healthy',
+    leaves: 'untouched',
+  },
+  {
+    id: 'frame-is-live',
+    sheet: site(),
+    answers: {
+      ...alarm,
+      'pole-ground': poles(3, 20_000),
+      'v-insulation': 'mend',
+      ...mended,
+      // 3 modules below plus leak through 20 kΩ; the frame has lost its bond and floats up through it.
+      'frame-volts': { dc: v((3 * vocV(noon) * meterOhm) / (meterOhm + 20_000)), ac: '0.1' },
+    },
+    causes: ['insulation-fault'],
+    end: 'leftIsolated',
+    leaves: 'isolated',
+  },
+  {
+    id: 'a-probe-that-touched-no-ground',
+    sheet: site(),
+    answers: {
+      ...opened,
+      'pole-ground': { voc: v(whole), plus: '0.0', minus: '0.0' },
+      'ground-contact': { between: '0.0', source: '0.0' },
+    },
+    causes: null,
+    end: 'unresolved',
+    leaves: 'isolated',
   },
 ];
