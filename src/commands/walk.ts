@@ -9,14 +9,22 @@ import type { Machine } from '../guide/vocabulary.ts';
 import { demoSites } from '../site/demo.ts';
 import { importSites } from '../site/exchange.ts';
 import type { SiteSheet } from '../site/sheet.ts';
-import { answersSchema, type WalkAnswers, type WalkResult, walk } from '../visit/walk.ts';
+import {
+  answersSchema,
+  type WalkAnswers,
+  type WalkProblem,
+  type WalkResult,
+  type WalkWork,
+  walk,
+} from '../visit/walk.ts';
 import { sayRun } from '../words/en/run.ts';
 import { siteMessages } from '../words/en/site.ts';
 import { zoneName } from '../words/en/zones.ts';
 
 /**
  * Walks a guide or procedure from a file of answers and prints what it came to.
- * Exit status: 0 when the answers led as far as they go, 1 when one was refused, 2 when the command or a file is wrong.
+ * Exit status: 0 when the answers led as far as they go, 1 when one was refused, 2 when the command or a file is wrong:
+ * a name that the guide has not, or an answer that the walk never came to.
  */
 
 const usage =
@@ -80,19 +88,38 @@ async function answersOf(file: string): Promise<WalkAnswers> {
   );
 }
 
+/**
+ * Text for a terminal: what a file holds is printed, never obeyed. Control characters, and those that turn the direction
+ * of writing round, stand as a replacement sign.
+ */
+const printable = (text: string): string =>
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is taken out
+  text.replace(/[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u200e\u200f\u202a-\u202e\u2066-\u2069]/g, '\ufffd');
+
+/** The same for JSON, where a character below a space is escaped already. */
+const printableJson = (value: unknown): string =>
+  JSON.stringify(value, null, 2).replace(
+    /[\u007f-\u009f\u200e\u200f\u202a-\u202e\u2066-\u2069]/g,
+    (sign) => `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`,
+  );
+
 function asText(result: WalkResult): string {
   const lines = [
     `${result.guide} at ${result.site}${result.subject ? `, string ${result.subject}` : ''}`,
     '',
   ];
-  for (const { block, outcome, by, readings } of result.outcomes) {
-    for (const { hazard } of result.warnings.filter((each) => each.block === block))
-      lines.push(`  ! ${hazard}`);
+  const warned = new Set<string>();
+  for (const { block, outcome, by, readings, work } of result.outcomes) {
+    if (!warned.has(block))
+      for (const { hazard } of result.warnings.filter((each) => each.block === block))
+        lines.push(`  ! ${hazard}`);
+    warned.add(block);
     lines.push(`${block}: ${outcome}${by ? ` (by the ${by})` : ''}`);
     for (const { id, text, value, u, outcome: zone, between } of readings)
       lines.push(
         `    ${id} "${text}" = ${value}${value === 'overRange' ? '' : ` ± ${u.toPrecision(2)}`}: ${zoneName(zone)}${between ? ` (${between.join(' or ')})` : ''}`,
       );
+    if (work) lines.push(...workLines(work));
   }
   lines.push('', `stands at: ${result.path.at(-1) ?? ''}`);
   if (result.verdict) {
@@ -106,7 +133,29 @@ function asText(result: WalkResult): string {
   if (result.needs) lines.push(`needs: ${JSON.stringify(result.needs)}`);
   for (const { block, field, message } of result.problems)
     lines.push(`problem${block ? ` at ${block}` : ''}${field ? `, ${field}` : ''}: ${sayRun(message)}`);
-  return lines.join('\n');
+  for (const each of result.unusedAnswers) lines.push(`not used: the answer to ${each}`);
+  return printable(lines.join('\n'));
+}
+
+/** What a worksheet was given, and the figures it came to. */
+function workLines({ worksheet, inputs, says }: WalkWork): string[] {
+  const figures = (params: Readonly<Record<string, unknown>>) =>
+    Object.entries(params)
+      .map(([name, value]) => `${name} ${typeof value === 'number' ? Number(value.toPrecision(6)) : value}`)
+      .join(', ');
+  return [
+    `    worksheet ${worksheet}: ${figures(inputs)}`,
+    ...says.map(({ id, params }) => `    ${id}${params ? `: ${figures(params)}` : ''}`),
+  ];
+}
+
+/** Messages about the file itself and not about a plant: names and words that the guide has not. */
+const aboutFile = ({ message: { id } }: WalkProblem): boolean =>
+  id.startsWith('walk.') || id === 'run.problem.noSuchChoice';
+
+function exitStatus({ problems, unusedAnswers }: WalkResult): number {
+  if (problems.some((problem) => !aboutFile(problem))) return 1;
+  return problems.length > 0 || unusedAnswers.length > 0 ? 2 : 0;
 }
 
 async function main(): Promise<number> {
@@ -128,8 +177,8 @@ async function main(): Promise<number> {
     ...result,
     problems: result.problems.map((each) => ({ ...each, says: sayRun(each.message) })),
   };
-  console.log(values.json ? JSON.stringify(worded, null, 2) : asText(result));
-  return result.problems.length > 0 ? 1 : 0;
+  console.log(values.json ? printableJson(worded) : asText(result));
+  return exitStatus(result);
 }
 
 try {
@@ -137,6 +186,6 @@ try {
 } catch (error) {
   const wrongCommand = error instanceof TypeError && 'code' in error;
   if (!(error instanceof BadFile) && !wrongCommand) throw error;
-  console.error(wrongCommand ? `${error.message}\n${usage}` : error.message);
+  console.error(printable(wrongCommand ? `${error.message}\n${usage}` : error.message));
   process.exitCode = 2;
 }

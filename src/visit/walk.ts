@@ -1,4 +1,3 @@
-import * as z from 'zod/mini';
 import { kindFacts } from '../quantity/kinds.ts';
 import type { MessageRef } from '../quantity/message.ts';
 import type { BeginState } from '../safety/energy.ts';
@@ -7,26 +6,28 @@ import { answer } from './answer.ts';
 import { endingOf } from './ending.ts';
 import type { Entry, LoggedReading } from './entries.ts';
 import type { RunState } from './fold.ts';
-import type { Input } from './input.ts';
 import type { Knowledge } from './knowledge.ts';
 import { advance, beginVisit, startNeeds } from './run.ts';
-import { type StepView, stepView } from './step.ts';
+import { type StepView, stepView, type WorkShown } from './step.ts';
 import { ruledOut, verdictOf } from './verdict.ts';
+import {
+  inputsFor,
+  nextAnswer,
+  slipsIn,
+  unknownBlocks,
+  unusedOf,
+  type WalkAnswers,
+  type WalkProblem,
+} from './walk-answers.ts';
 
-const text = z.string();
-const seconds = z.union([z.string(), z.number()]);
-const typed = z.union([text, z.number(), z.array(z.tuple([seconds, z.union([text, z.number()])]))]);
-const one = z.union([text, z.record(text, z.union([typed, z.boolean()]))]);
+export { answersSchema, type WalkAnswers, type WalkProblem } from './walk-answers.ts';
 
-/** What the answers file holds: by block, one answer or, for a block come to several times, a list of them. */
-export const answersSchema = z.strictObject({
-  subject: z.optional(text),
-  begins: z.optional(text),
-  answers: z.record(text, z.union([one, z.array(one)])),
-});
-
-export type WalkAnswers = z.infer<typeof answersSchema>;
-type OneAnswer = z.infer<typeof one>;
+/** What a worksheet worked out at a step. */
+export interface WalkWork {
+  worksheet: string;
+  inputs: Readonly<Record<string, number | string>>;
+  says: readonly MessageRef[];
+}
 
 export interface WalkReading {
   id: string;
@@ -48,14 +49,14 @@ export interface WalkResult {
   site: string;
   subject?: string;
   path: string[];
-  outcomes: { block: string; outcome: string; by?: string; readings: WalkReading[] }[];
+  outcomes: { block: string; outcome: string; by?: string; readings: WalkReading[]; work?: WalkWork }[];
   verdict: {
     causes: readonly string[];
     because: { block: string; outcome: string; readings: string[] }[];
   } | null;
   end: { result: string; leaves: string | null } | null;
   ruledOut: { cause: string; by: string[] }[];
-  /** Hazard statements shown, in the order they were. */
+  /** Hazard statements of the steps come to, in the order they were shown; those of a step once. */
   warnings: { block: string; hazard: string }[];
   /** What the step that the answers ended at asks for. */
   needs: {
@@ -66,7 +67,9 @@ export interface WalkResult {
     items?: readonly string[];
     facts?: readonly string[];
   } | null;
-  problems: { block: string; field?: string; message: MessageRef }[];
+  problems: WalkProblem[];
+  /** Answers of the file that the walk did not come to, or that the sheet or a worksheet gave otherwise. */
+  unusedAnswers: string[];
 }
 
 /** Steps in a walk before it is given up: far more than any guide has. */
@@ -96,6 +99,7 @@ export function walk(know: Knowledge, sheet: SiteSheet, file: WalkAnswers): Walk
     warnings: [],
     needs: null,
     problems: [],
+    unusedAnswers: [],
   };
   const refuse = (id: string, params: Record<string, string>) => {
     result.problems.push({ block: '', message: { id, params } });
@@ -124,13 +128,16 @@ export function walk(know: Knowledge, sheet: SiteSheet, file: WalkAnswers): Walk
   let state = begun.state;
   const taken = new Map<string, number>();
   const shown = new Set<string>();
+  const works = new Map<number, WalkWork>();
 
   for (let count = 0; count < mostSteps; count++) {
     const view = stepView(know, state);
-    show(result, shown, view, log.length);
+    show(result, shown, view);
     const { block } = view.node;
     const given = nextAnswer(file, taken, block);
-    const inputs = view.barred ? [] : inputsFor(view, given);
+    const slips = slipsIn(view, given);
+    result.problems.push(...slips);
+    const inputs = view.barred || slips.length > 0 ? [] : inputsFor(view, given);
     if (inputs.length === 0) {
       if (view.node.step.kind !== 'end') result.needs = needsOf(view);
       if (view.barred) result.problems.push({ block, message: { id: `run.bar.${view.barred}` } });
@@ -140,6 +147,7 @@ export function walk(know: Knowledge, sheet: SiteSheet, file: WalkAnswers): Walk
     const refused = inputs.some((input) => {
       const answered = answer(know, state, input, nowMs);
       log.push(...answered.entries);
+      if (view.work) keepWork(works, answered.entries, block, view.work);
       state = advance(know, state, answered.entries);
       if (!answered.ok) result.problems.push(...answered.problems.map((each) => ({ block, ...each })));
       return !answered.ok;
@@ -150,63 +158,27 @@ export function walk(know: Knowledge, sheet: SiteSheet, file: WalkAnswers): Walk
     }
     if (view.node.step.kind === 'end') break;
   }
-  return finish(know, state, result);
+  return { ...finish(know, state, result, works), unusedAnswers: unusedOf(file, taken, state) };
 }
 
-/** Blocks of the file that the guide has not: a slip of the pen that would otherwise pass for a missing answer. */
-function unknownBlocks(know: Knowledge, file: WalkAnswers): string[] {
-  const blocks = new Set([...know.compiled.flat.nodes.values()].map((node) => node.block));
-  return Object.keys(file.answers).filter((block) => !blocks.has(block));
+function keepWork(
+  works: Map<number, WalkWork>,
+  entries: readonly Entry[],
+  block: string,
+  { worksheet, inputs, says }: WorkShown,
+): void {
+  for (const entry of entries)
+    if (entry.kind === 'answer' && entry.block === block) works.set(entry.seq, { worksheet, inputs, says });
 }
 
-function nextAnswer(file: WalkAnswers, taken: Map<string, number>, block: string): OneAnswer | undefined {
-  const given = file.answers[block];
-  if (given === undefined || !Array.isArray(given)) return given;
-  const count = taken.get(block) ?? 0;
-  taken.set(block, count + 1);
-  return given[count];
-}
-
-/** The hazard statements of a step just come to. */
-function show(result: WalkResult, shown: Set<string>, view: StepView, at: number): void {
+/** The hazard statements of a step come to for the first time. */
+function show(result: WalkResult, shown: Set<string>, view: StepView): void {
   for (const hazard of view.node.step.hazards ?? []) {
-    const key = `${at} ${view.node.block} ${hazard}`;
+    const key = `${view.node.block} ${hazard}`;
     if (shown.has(key)) continue;
     shown.add(key);
     result.warnings.push({ block: view.node.block, hazard });
   }
-}
-
-/** What a person would do at this step with this answer; nothing when the file has none that is needed. */
-function inputsFor(view: StepView, given: OneAnswer | undefined): Input[] {
-  const { kind } = view.node.step;
-  if (typeof given === 'string' && (given === 'cant' || given === 'unsure' || given === 'stop'))
-    return [{ type: given }];
-  if (kind === 'wait' || kind === 'workOut') return [{ type: 'goOn' }];
-  if (given === undefined) return [];
-  if (kind === 'hold' || kind === 'end')
-    return [...ticks(view, given), kind === 'hold' ? { type: 'goOn' } : { type: 'close' }];
-  if (view.readings.length > 0) return [{ type: 'readings', texts: textsOf(view, given) }];
-  return [{ type: 'choice', outcome: typeof given === 'string' ? given : JSON.stringify(given) }];
-}
-
-function ticks(view: StepView, given: OneAnswer): Input[] {
-  return view.items
-    .filter((item) => item.by === 'person' && (typeof given === 'string' || given[item.id] === true))
-    .map((item) => ({ type: 'confirm', item: item.id, met: true }));
-}
-
-type Texts = Extract<Input, { type: 'readings' }>['texts'];
-
-/** A bare text at a step with one reading is that reading. */
-function textsOf(view: StepView, given: OneAnswer): Texts {
-  if (typeof given === 'string') return { [view.readings[0]!.id]: given };
-  return Object.fromEntries(
-    Object.entries(given).map(([id, value]) => [
-      id,
-      Array.isArray(value) ? value.map(([at, shown]) => [at, String(shown)] as const) : String(value),
-    ]),
-  );
 }
 
 function needsOf(view: StepView): WalkResult['needs'] {
@@ -221,7 +193,12 @@ function needsOf(view: StepView): WalkResult['needs'] {
   };
 }
 
-function finish(know: Knowledge, state: RunState, result: WalkResult): WalkResult {
+function finish(
+  know: Knowledge,
+  state: RunState,
+  result: WalkResult,
+  works: ReadonlyMap<number, WalkWork>,
+): WalkResult {
   const node = know.compiled.flat.nodes.get(state.position.path)!;
   const blocks = state.trail.map((step) => step.block);
   const verdict = verdictOf(know, state);
@@ -230,11 +207,12 @@ function finish(know: Knowledge, state: RunState, result: WalkResult): WalkResul
   return {
     ...result,
     path: [...blocks, node.block],
-    outcomes: state.trail.map(({ block, outcome, by, readings }) => ({
+    outcomes: state.trail.map(({ seq, block, outcome, by, readings }) => ({
       block,
       outcome,
       ...(by ? { by } : {}),
       readings: readings.map(readingOf),
+      ...(works.has(seq) ? { work: works.get(seq)! } : {}),
     })),
     verdict: verdict
       ? {

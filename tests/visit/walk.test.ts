@@ -107,6 +107,59 @@ describe('a walk', () => {
     });
   });
 
+  test('ticks a hold only for "done", "all" or its own items by name', () => {
+    for (const text of ['no', 'yes', '', 'named'])
+      expect(go({ ...whole, named: text }).problems).toMatchObject([
+        { block: 'named', message: { id: 'walk.holdText' } },
+      ]);
+    expect(go({ ...whole, named: 'all' }).problems).toEqual([]);
+    expect(go({ ...whole, named: { nobody: true } }).problems).toMatchObject([
+      { block: 'named', message: { id: 'walk.unknownItems', params: { items: 'nobody' } } },
+    ]);
+    expect(go({ ...whole, tidy: { 'tools-out': 'yes', 'covers-on': true } }).problems).toMatchObject([
+      { block: 'tidy', message: { id: 'walk.unknownItems', params: { items: 'tools-out' } } },
+    ]);
+  });
+
+  test('refuses readings that the step has not', () => {
+    expect(go({ ...whole, volts: { v: '150', w: '3' } }).problems).toMatchObject([
+      { block: 'volts', message: { id: 'walk.unknownReadings', params: { readings: 'w' } } },
+    ]);
+  });
+
+  test('says which answers it never came to', () => {
+    expect(go(whole).unusedAnswers).toEqual([]);
+    const { named, ...less } = whole;
+    expect(named).toBe('done');
+    expect(go(less).unusedAnswers).toContain('fx-prove--tester-before');
+    expect(go({ symptom: 'quiet', volts: ['300', '150', '150', '150'] }).unusedAnswers).toEqual([
+      'volts #3',
+      'volts #4',
+    ]);
+  });
+
+  test('says when the sheet answered otherwise than the file', () => {
+    // The plain site has no second source, or one: whichever it is, the other answer is not what was taken.
+    const decided = go(whole).outcomes.find(({ by }) => by === 'sheet')!;
+    const other = decided.outcome === 'none' ? 'fitted' : 'none';
+    expect(go({ ...whole, [decided.block]: decided.outcome }).unusedAnswers).toEqual([]);
+    expect(go({ ...whole, [decided.block]: other }).unusedAnswers).toEqual([decided.block]);
+  });
+
+  test('closes an end once, with its items', () => {
+    const end = { ...whole, fixed: 'done' };
+    const result = go(end);
+    expect(result.problems).toEqual([]);
+    expect(result.path.filter((step) => step === 'fixed')).toHaveLength(1);
+    expect(go({ ...end, fixed: 'maybe' }).problems[0]?.message.id).toBe('walk.holdText');
+  });
+
+  test('gives the hazards of a step once, however often it is come to', () => {
+    const { warnings } = go(whole);
+    const keys = warnings.map(({ block, hazard }) => `${block} ${hazard}`);
+    expect(keys).toEqual([...new Set(keys)]);
+  });
+
   test('is the same each time', () => {
     expect(go(whole)).toEqual(go(whole));
   });

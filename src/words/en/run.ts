@@ -84,6 +84,10 @@ const runMessages: Readonly<Record<string, (params: Params) => string>> = {
   'walk.begins': ({ begins }) => `"begins" must be one of: ${begins}.`,
   'walk.unknownBlocks': ({ blocks }) =>
     `The answers file speaks of steps that this guide has not: ${blocks}.`,
+  'walk.holdText': ({ given }) =>
+    `"${given}" is no answer here. Write "done" when everything is met, an object of items, or cant, unsure or stop.`,
+  'walk.unknownItems': ({ items }) => `Items are true or false, and this step has none called: ${items}.`,
+  'walk.unknownReadings': ({ readings }) => `This step has no reading called: ${readings}.`,
 };
 
 /** The sentence of a message about a typed number or a run. */
