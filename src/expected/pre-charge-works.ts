@@ -3,6 +3,8 @@ import type { ExpectContext, Missing, WorkDef } from './context.ts';
 import { earlierReading, earlierSeries } from './earlier.ts';
 import { bankF, sourceVolts } from './pre-charge-site.ts';
 
+/** A bus that only fills never falls. One that falls by this share of the source is drawn down; less is the meter. Common practice. */
+const fellShare = 0.02;
 /** A bank that needs this much longer than its own figures say is held back by something. This project's choice. */
 const slowShare = 5 / 3;
 
@@ -63,10 +65,16 @@ const resistor: WorkDef = {
   },
 };
 
+/** The last reading and the highest before it [V]. */
+function fallOf(volts: readonly number[]): { high: number; low: number } | undefined {
+  const low = volts.at(-1);
+  return low === undefined ? undefined : { high: Math.max(...volts), low };
+}
+
 /** What the rise says: charged, charged but late, held by a load or a short, or read too early. */
 const fit: WorkDef = {
   id: 'pre-charge-fit',
-  answers: ['complete', 'slow', 'load', 'short', 'rising', 'unclear'],
+  answers: ['complete', 'slow', 'fell', 'load', 'short', 'rising', 'unclear'],
   work(context) {
     const source = sourceVolts(context);
     const found = worksheetInputs(context, source);
@@ -76,6 +84,15 @@ const fit: WorkDef = {
       startVolts: Math.max(0, earlierReading(context, 'pre-charge', 'sides', 's2') ?? 0),
     };
     const rise = earlierSeries(context, 'pre-charge', 'rise', 's2') ?? [];
+    const drop = fallOf(rise.map(([, value]) => value));
+    if (drop !== undefined && drop.high - drop.low > fellShare * source)
+      return {
+        ok: true,
+        outcome: 'fell',
+        worksheet: 'pre-charge',
+        inputs,
+        says: [{ id: 'expected.preCharge.fell', params: drop }],
+      };
     const given = {
       ...inputs,
       pulseJoules: inputs.pulseJoules,

@@ -118,6 +118,47 @@ describe('pre-charge', () => {
     expect(result.path.filter((step) => step === 'rise')).toHaveLength(3);
   });
 
+  it('looks for a load where it filled and stopped just short: 50.2 V of 52.8 V is 95.1 %', () => {
+    const short = {
+      ...stalled,
+      s1: { s1: '52.8' },
+      sides: { s1: '52.8', s2: '0.1' },
+      rise: {
+        s2: [
+          [1, '45.0'],
+          [3, '49.9'],
+          [5, '50.2'],
+          [8, '50.2'],
+        ],
+      },
+      'find-load': 'not-found',
+      relock: 'locked',
+    };
+    const { path, last } = go('pre-charge', short);
+    expect(path).toContain('find-load');
+    expect(path).not.toContain('cool');
+    expect(last).toBe('left-isolated');
+  });
+
+  it('knows a bus that came up and fell again from one that is still rising', () => {
+    const fell = {
+      ...stalled,
+      rise: {
+        s2: [
+          [1, '45.7'],
+          [2, '52.4'],
+          [3, '52.7'],
+          [4, '44.0'],
+        ],
+      },
+      'find-load': 'not-found',
+      relock: 'locked',
+    };
+    const result = go('pre-charge', fell);
+    expect(result.outcomes.find(({ block }) => block === 'fit-stalled')?.outcome).toBe('fell');
+    expect(result.path).toContain('find-load');
+  });
+
   it('stops at a reversed battery before anything is clipped on', () => {
     const { path, last } = go('pre-charge', { ...preCharge, s1: { s1: '-53.2' } });
     expect(last).toBe('left-isolated');

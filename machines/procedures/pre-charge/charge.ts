@@ -54,6 +54,7 @@ export const charge = {
     outcomes: {
       complete: 'across',
       slow: 'resistor-off-stalled',
+      fell: 'resistor-off-stalled',
       load: 'resistor-off-stalled',
       short: 'resistor-off-stalled',
       rising: 'resistor-off-stalled',

@@ -57,7 +57,9 @@ export const recover = {
     cant: 'relock',
     unsure: 'relock',
     outcomes: {
-      complete: { to: 'cool', limit: { counter: 'retry', max: 2, otherwise: 'relock' } },
+      // It filled, and was not shown to be full: a small load holds it short of that.
+      complete: 'find-load',
+      fell: 'find-load',
       slow: { to: 'cool', limit: { counter: 'retry', max: 2, otherwise: 'relock' } },
       load: 'find-load',
       short: 'relock',

@@ -51,6 +51,8 @@ const procedures: Readonly<Record<string, string>> = {
     '{ohms:resistance} on this bank: {peakAmps:current} at the first moment, charged after {fiveTauS:time:s}, {joules:energy:J} of heat left in the resistor by each try.',
   'expected.preCharge.bankAssumed':
     'The sheet does not know the inverter’s capacitance. {capacitanceF:capacitance:mF} is taken, the high end for units of this class (common practice).',
+  'expected.preCharge.fell':
+    'It came up to {high:voltage} and fell to {low:voltage} with the resistor still on. A bus that only fills does not fall: something began to draw.',
   'expected.preCharge.tauSeen':
     'Your readings rise with a time constant of {seenTauS:time:s}. Resistor and capacitance on the sheet give {tauS:time:s}.',
   'expected.legVolts':
