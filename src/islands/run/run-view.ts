@@ -122,6 +122,8 @@ export class RunView implements Host {
     const result = await this.#session.give(input);
     this.#clearProblems();
     if (result.ok) return true;
+    // A second press while the first is being kept is the same press.
+    if ('why' in result && result.why === 'busy') return false;
     if ('why' in result) this.#showProblems([{ message: { id: `run.problem.${result.why}` } }]);
     else if (this.#standing === before) this.#showProblems(result.problems);
     return false;
