@@ -308,7 +308,7 @@ export const groundChecks = {
     ...clampPv,
     hazards: ['pv-arc', 'pv-shock', 'meter-rating'],
     minutes: 3,
-    readings: { amps: { point: 'combiner-I', scale: 'pv-string-clamp', mode: 'dcClamp', signed: true } },
+    readings: { amps: { point: 'PS-I', scale: 'pv-string-clamp', mode: 'dcClamp', signed: true } },
     outcomes: {
       backward: 'v-unequal',
       zero: 'swap-fits',

@@ -77,6 +77,7 @@ interface Anchor extends Spot {
 
 /** Where lead tips and clamps go. */
 export const anchors: Readonly<Record<AnchorId, Anchor>> = {
+  'PS+': { x: x.plus, y: 84, side: 'left', flow: 'down' },
   'P1+': { x: x.plus, y: y.p1, side: 'left', flow: 'down' },
   'P1-': { x: x.minus, y: y.p1, side: 'left', flow: 'down' },
   'P2+': { x: x.plus, y: y.p2, side: 'left', flow: 'down' },

@@ -9,6 +9,7 @@ export type PointId = (typeof pointIds)[number];
 
 /** Single places where a lead tip or a clamp goes. `G` and `GA` are the grounding conductor, below and at the AC input. */
 export const anchorIds = [
+  'PS+',
   'P1+',
   'P1-',
   'P2+',
@@ -94,10 +95,12 @@ export const testPoints: Readonly<Record<PointId, TestPoint>> = {
   P1: {
     id: 'P1',
     zone: 'pvString',
-    anchors: ['P1+', 'P1-'],
+    anchors: ['P1+', 'P1-', 'PS+'],
     pairs: [
       { id: 'P1', red: 'P1+', black: 'P1-' },
       { id: 'P1-I', clamp: 'P1+' },
+      // One of several strings in its combiner, before they join: P1+ carries all of them together.
+      { id: 'PS-I', clamp: 'PS+' },
     ],
   },
   P2: {

@@ -19,6 +19,7 @@ export const pointNames = {
 
 /** A place where one lead tip goes, as it reads after "red on". */
 export const anchorNames = {
+  'PS+': 'the plus conductor of one string, before it joins the others',
   'P1+': 'P1+, array side of the PV isolator',
   'P1-': 'P1−, array side of the PV isolator',
   'P2+': 'P2+, inverter side of the PV isolator',
