@@ -39,7 +39,11 @@ function getFactOf(sheet: SiteSheet, row: number, id: string): ReturnType<typeof
   const [list, key] = id.split('.');
   const trackerRow = sheet.trackers.findIndex((tracker) => tracker.name === sheet.strings[row]?.tracker);
   const concrete =
-    list === 'string' ? `strings[${row}].${key}` : list === 'tracker' ? `trackers[${Math.max(0, trackerRow)}].${key}` : id;
+    list === 'string'
+      ? `strings[${row}].${key}`
+      : list === 'tracker'
+        ? `trackers[${Math.max(0, trackerRow)}].${key}`
+        : id;
   if (!isFactId(concrete))
     throw new Error(`a worksheet asks for "${id}", which is no fact of the site sheet`);
   return list === 'tracker' && trackerRow < 0 ? null : getFact(sheet, concrete);

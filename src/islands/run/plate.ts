@@ -24,6 +24,12 @@ export class Plate {
     return this.section.querySelector<HTMLElement>('.plate-title') ?? this.section;
   }
 
+  /** During a run a step bears the number of its terminal on the trail, not its place in the book. */
+  set number(value: number) {
+    const no = this.heading.querySelector('.plate-no');
+    if (no) no.textContent = String(value);
+  }
+
   #title: string | undefined;
   /** The step's title, without its number and kind. */
   get title(): string {

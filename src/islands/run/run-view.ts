@@ -220,6 +220,7 @@ export class RunView implements Host {
 
   async #renderReading({ block, index }: ReadingOf): Promise<void> {
     const plate = this.#stage.show(block, 'reading');
+    plate.number = index + 1;
     const { readingPanel } = await fetchLater();
     plate.heading.after(readingPanel(this, plate, index, () => this.#goBack()));
   }
@@ -228,6 +229,7 @@ export class RunView implements Host {
     const { block } = view.node;
     const plate = this.#stage.show(block, 'now');
     const at = this.state.trail.length;
+    plate.number = at + 1;
     const { state } = history as { state: { step?: number } | null };
     if (!first && state?.step !== at) this.#places.push(block, at);
     else this.#places.replace(block, at);
