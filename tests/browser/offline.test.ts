@@ -30,7 +30,8 @@ describe('after one visit, with the network off', () => {
       expect([path, response?.status(), response?.fromServiceWorker()]).toEqual([path, 200, true]);
       expect(await page.locator('h1').count()).toBe(1);
     }
-    expect(visitor.site.requests).toEqual([]);
+    // The browser itself looks for a newer worker; the network that a test takes away is not the one it asks.
+    expect(visitor.site.requests.filter((path) => path !== '/sw.js')).toEqual([]);
   });
 
   test('everything a page loads comes from the phone, in a tab opened with no network', async ({

@@ -1,3 +1,4 @@
+import type { Page } from 'playwright-core';
 import { describe, expect } from 'vitest';
 import { Driver } from '../../src/commands/drive-run.ts';
 import { sallowCreek } from '../../src/site/demo.ts';
@@ -79,8 +80,14 @@ describe('two tabs on one visit', () => {
     // Both hand the same step in at once: one is taken, and the other follows.
     await one.type({ s1: '52.4', s2: '0.3' });
     await two.type({ s1: '52.3', s2: '0.2' });
-    const submit = 'form.run-readings button[type="submit"]';
-    await Promise.all([one.page.locator(submit).click(), page.locator(submit).click()]);
+    const submit = (tab: Page, at: number): Promise<void> =>
+      tab.evaluate((when) => {
+        // A tab that has followed the other by then has nothing left to hand in.
+        const press = () => document.querySelector<HTMLFormElement>('form.run-readings')?.requestSubmit();
+        setTimeout(press, Math.max(0, when - Date.now()));
+      }, at);
+    const together = Date.now() + 500;
+    await Promise.all([submit(one.page, together), submit(page, together)]);
     for (const each of [one, two]) await each.plate.and(each.page.locator('[data-block="unlock"]')).waitFor();
     const log = await one.log();
     expect(log.map(({ seq }) => seq)).toEqual(log.map((_, at) => at + log[0]!.seq));

@@ -15,7 +15,6 @@ const mistakes = [
   '5 2 . 4 . 1',
   '1e999',
   'NaN',
-  '∞',
   '9'.repeat(500),
   '<b>52</b>',
   '52;DROP',
