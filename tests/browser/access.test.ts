@@ -35,12 +35,14 @@ describe('axe', () => {
       const visitor = await newVisitor({ lighting, phone: { bypassCSP: true } });
       const page = await visitor.context.newPage();
       const found: string[] = [];
-      for (const path of lighting === 'shade' ? await pagePaths() : await pageKinds()) {
+      // A guide's plates are those of a procedure; of the two, the shorter page is looked at in every light.
+      const kinds = (await pageKinds()).filter((path) => !/^guides\/[^/]+\/$/.test(path));
+      for (const path of lighting === 'shade' ? await pagePaths() : kinds) {
         await settled(visitor, page, path);
         found.push(...(await axeFindings(page)).map((finding) => `${path} ${finding}`));
       }
       expect(found).toEqual([]);
-    });
+    }, 180_000);
 });
 
 /** How far the page reaches past its right edge, in pixels, with the elements that do. */
