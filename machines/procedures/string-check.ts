@@ -34,6 +34,13 @@ export default {
       promises: [{ closed: 'pv' }, 'verified'],
     },
     'left-isolated': { kind: 'end', result: 'leftIsolated', leaves: ['isolated'], items: isolatedItems },
+    'no-volts': {
+      kind: 'end',
+      result: 'leftIsolated',
+      leaves: ['isolated'],
+      items: isolatedItems,
+      promises: [{ held: 'pv' }, { noCurrent: 'pv' }],
+    },
     'left-guarded': { kind: 'end', result: 'leftGuarded', leaves: ['guarded'], items: guardedItems },
     stopped: { kind: 'end', result: 'leftGuarded', leaves: ['guarded'], items: stoppedItems },
   },

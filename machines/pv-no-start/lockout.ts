@@ -72,7 +72,12 @@ export const lockout = {
   'close-cleared': {
     kind: 'perform',
     procedure: 'string-check',
-    endings: { connected: 'watch-a-day', 'left-isolated': 'left-open', 'left-guarded': 'left-guarded' },
+    endings: {
+      connected: 'watch-a-day',
+      'left-isolated': 'left-open',
+      'no-volts': 'left-open',
+      'left-guarded': 'left-guarded',
+    },
   },
   'clear-once': {
     kind: 'operate',

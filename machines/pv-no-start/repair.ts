@@ -292,7 +292,11 @@ export const repair = {
   'bring-back': {
     kind: 'perform',
     procedure: 'restore',
-    endings: { restored: 'which-retest', 'left-isolated': 'left-open', 'left-guarded': 'left-guarded' },
+    endings: {
+      restored: 'which-retest',
+      'left-isolated': 'left-open',
+      'left-guarded': 'left-guarded',
+    },
   },
   'which-retest': {
     kind: 'choose',
@@ -336,7 +340,12 @@ export const repair = {
   'close-string': {
     kind: 'perform',
     procedure: 'string-check',
-    endings: { connected: 'retest-start', 'left-isolated': 'left-open', 'left-guarded': 'left-guarded' },
+    endings: {
+      connected: 'retest-start',
+      'left-isolated': 'left-open',
+      'no-volts': 'left-open',
+      'left-guarded': 'left-guarded',
+    },
   },
   'retest-start': {
     kind: 'display',

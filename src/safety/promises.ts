@@ -12,6 +12,8 @@ export type Promised =
   | { held: Device }
   | { unlocked: Device }
   | { provedDead: Zone }
+  /** A zeroed clamp has just shown that no current flows there. */
+  | { noCurrent: Device }
   | 'resistorOff'
   | 'loadsOn'
   | 'loadsOff'
@@ -40,6 +42,7 @@ export function kept(promise: Promised, e: Energy, variant: Variant): boolean {
   if (!fitted(variant).includes(device)) return true;
   if ('closed' in promise) return hasDevice(e.closed, device);
   if ('opened' in promise) return !hasDevice(e.closed, device);
+  if ('noCurrent' in promise) return hasDevice(e.zero, device);
   if ('held' in promise) return !hasDevice(e.closed, device) && hasDevice(e.held, device);
   return !hasDevice(e.held, device);
 }

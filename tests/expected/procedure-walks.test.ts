@@ -446,7 +446,7 @@ describe('strings', () => {
     const dead = { ...stringCheck, p1: { p1: '0.3' } };
     const check = (amps: string) =>
       go('string-check', { ...dead, 'p1-amps': amps }, sallowCreek, 'East').last;
-    expect(check('0.02')).toBe('left-isolated');
+    expect(check('0.02')).toBe('no-volts');
     expect(check('9.8')).toBe('left-guarded');
     const welded = { ...stringCheck, p1: { p1: '-1.1' }, 'p1-amps': '9.8' };
     expect(go('string-check', welded, sallowCreek, 'East').last).toBe('left-guarded');

@@ -27,8 +27,16 @@ export const openIsolator: Machine = {
       readings: { amps: { point: 'P1', scale: 'pv-zero', mode: 'dcClamp' } },
       outcomes: {
         zero: { to: 'open', does: [{ zeroShown: 'pv' }] },
-        flows: { to: 'clamp', limit: { counter: 'clamp', max: 2, otherwise: 'leave' } },
-        undetermined: { to: 'clamp', limit: { counter: 'clamp', max: 2, otherwise: 'leave' } },
+        flows: {
+          to: 'clamp',
+          does: [{ currentFlows: 'pv' }],
+          limit: { counter: 'clamp', max: 2, otherwise: 'leave' },
+        },
+        undetermined: {
+          to: 'clamp',
+          does: [{ currentFlows: 'pv' }],
+          limit: { counter: 'clamp', max: 2, otherwise: 'leave' },
+        },
       },
     },
     open: {

@@ -50,7 +50,7 @@ export const checks = {
     unsure: 'left-guarded',
     readings: { amps: { point: 'P1-I', scale: 'pv-zero', mode: 'dcClamp' } },
     outcomes: {
-      zero: { to: 'left-isolated', does: [{ zeroShown: 'pv' }] },
+      zero: { to: 'no-volts', does: [{ zeroShown: 'pv' }] },
       flows: { to: 'left-guarded', does: [{ currentFlows: 'pv' }] },
       undetermined: { to: 'left-guarded', does: [{ currentFlows: 'pv' }] },
     },

@@ -1,11 +1,27 @@
 import { hasDevice, hasZone } from '../energy.ts';
 import { alwaysLive, type Device } from '../plant.ts';
 import { notIsolated, provedDead } from '../states.ts';
-import { energisedPpe, type Rule } from './rule.ts';
+import { energisedPpe, type Rule, type RuleGraph } from './rule.ts';
+
+/** A step of hands-on work of which no outcome says what the hands did: the plant would pass for untouched. */
+export function silentWork(
+  graph: RuleGraph,
+  kind: string,
+  deeds: readonly string[],
+): { path: string; reason: string } | undefined {
+  for (const node of graph.nodes.values())
+    if (
+      node.step.kind === kind &&
+      !node.edges.some((edge) => edge.does.some((effect) => deeds.includes(Object.keys(effect)[0]!)))
+    )
+      return { path: node.path, reason: 'no outcome says what the hands did' };
+  return undefined;
+}
 
 /** I1: hands touch a conductor only where every way to it is open and held, charge is gone, and it is proved dead here. */
 export const touch: Rule = {
   id: 'I1',
+  onGraph: (graph) => silentWork(graph, 'touch', ['touch']),
   onDeed({ node, effect, before, variant }) {
     if (!('touch' in effect)) return undefined;
     const zone = effect.touch;
@@ -52,6 +68,7 @@ export const everySource: Rule = {
 /** I19: conductors that are always live are only ever handled as live, with what that asks for. */
 export const alwaysLiveZones: Rule = {
   id: 'I19',
+  onGraph: (graph) => silentWork(graph, 'handleLive', ['handleLive', 'plugs']),
   onDeed({ node, effect, before }) {
     if ('plugs' in effect) {
       if (node.step.kind !== 'handleLive') return 'string plugs moved in a step that is not live work';

@@ -1,7 +1,16 @@
 import { hasDevice, hasZone } from '../energy.ts';
 import { alwaysLive, type Zone } from '../plant.ts';
 import { notIsolated, provedDead } from '../states.ts';
-import { acceptedZones, earnedBy, energisedPpe, into, type Rule, type RuleNode } from './rule.ts';
+import { silentWork } from './hands.ts';
+import {
+  acceptedZones,
+  earnedBy,
+  energisedPpe,
+  into,
+  type Rule,
+  type RuleEdge,
+  type RuleNode,
+} from './rule.ts';
 
 const dcZones: readonly Zone[] = ['invDC', 'pvBus', 'pvRun', 'battBus'];
 
@@ -57,6 +66,7 @@ export const proofOrder: Rule = {
 /** I3: lock only an open device; take charge out only after all locks; measure dead only after that. */
 export const order: Rule = {
   id: 'I3',
+  onGraph: (graph) => silentWork(graph, 'discharge', ['bleed']),
   onDeed({ node, effect, before, variant }) {
     const device = 'lock' in effect ? effect.lock : 'tagPlus' in effect ? effect.tagPlus : undefined;
     if (device && hasDevice(before.closed, device)) return `${device} locked while closed`;
@@ -80,6 +90,19 @@ export const order: Rule = {
 /** I14: an insulation test only on what is proved dead, electronics off, everyone clear; proved again after. */
 export const insulationTest: Rule = {
   id: 'I14',
+  onGraph(graph) {
+    for (const { path, step, edges } of graph.nodes.values()) {
+      if (!Object.values(step.readings ?? {}).some(({ mode }) => mode === 'insulation')) continue;
+      const read = edges.filter((edge) => edge.when);
+      if (!read.every((edge) => edge.does.some((effect) => 'insulationTest' in effect)))
+        return { path, reason: 'an outcome says nothing of the test volts' };
+      const sound = (edge: RuleEdge) => acceptedZones(edge).every((zone) => zone === 'sound');
+      const onward = read.filter(sound).map((edge) => edge.to);
+      if (read.some((edge) => !sound(edge) && onward.includes(edge.to)))
+        return { path, reason: 'a leak goes on where sound insulation does' };
+    }
+    return undefined;
+  },
   onDeed({ node, effect, before, graph }) {
     if (!('insulationTest' in effect)) return undefined;
     const zone = effect.insulationTest;
