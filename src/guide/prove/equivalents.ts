@@ -24,6 +24,14 @@ const pvNoStart: Readonly<Record<string, string>> = {
     'no rule knows of a meter looked over: each measurement names its rating itself',
   'pv-no-start:bypass-hold:ready-string':
     'no rule knows of a meter looked over: each measurement names its rating itself',
+  'pv-no-start:bypass-hold:ready-volts':
+    'no rule knows of a meter looked over: each measurement names its rating itself',
+  'pv-no-start:bypass-hold:alarm-ready':
+    'no rule knows of a meter looked over: each measurement names its rating itself',
+  'pv-no-start:bypass-hold:over-ready':
+    'no rule knows of a meter looked over: each measurement names its rating itself',
+  'pv-no-start:bypass-hold:mode-ready':
+    'settings move no energy: whether the unit allows one with PV connected is its instructions’ word',
   'pv-no-start:no-op:array-test.leak.insulationTest-pvString':
     'the array side counts as live in every state: test volts add nothing to it',
   'pv-no-start:no-op:array-test.sound.insulationTest-pvString':
