@@ -622,6 +622,107 @@ const cases: Case[] = [
   },
 ];
 
+const read = (zone: string, to: string, ...does: Effect[]): RuleEdge => ({
+  outcome: zone,
+  to,
+  does,
+  when: { a: zone },
+});
+const insulation: RuleStep = { kind: 'measure', readings: { a: { mode: 'insulation', scale: 'x' } } };
+const tested: Effect = { insulationTest: 'pvString' };
+
+/** Rules that a step's outcomes keep or break together, whatever the plant. */
+const shapes: { rule: string; why: string; step: RuleStep; edges: RuleEdge[]; broken: boolean }[] = [
+  {
+    rule: 'I1',
+    why: 'a touch that says so',
+    step: touchDc,
+    edges: [
+      { outcome: 'done', to: 'next', does: [{ touch: 'invDC' }] },
+      { outcome: 'not-today', to: 'left', does: [] },
+    ],
+    broken: false,
+  },
+  {
+    rule: 'I1',
+    why: 'a touch that nobody hears of',
+    step: touchDc,
+    edges: [{ outcome: 'done', to: 'next', does: [] }],
+    broken: true,
+  },
+  {
+    rule: 'I3',
+    why: 'a discharge that takes nothing out',
+    step: { kind: 'discharge' },
+    edges: [{ outcome: 'done', to: 'next', does: [] }],
+    broken: true,
+  },
+  {
+    rule: 'I3',
+    why: 'a discharge',
+    step: { kind: 'discharge' },
+    edges: [{ outcome: 'done', to: 'next', does: [{ bleed: 'invDC' }] }],
+    broken: false,
+  },
+  {
+    rule: 'I6',
+    why: 'a clamp that says both',
+    step: clamp,
+    edges: [
+      read('zero', 'next', { zeroShown: 'pv' }),
+      read('flows', 'left', { currentFlows: 'pv' }),
+      read('undetermined', 'left', { currentFlows: 'pv' }),
+    ],
+    broken: false,
+  },
+  {
+    rule: 'I6',
+    why: 'a clamp that leaves an older zero standing',
+    step: clamp,
+    edges: [
+      read('zero', 'next', { zeroShown: 'pv' }),
+      read('flows', 'left', { currentFlows: 'pv' }),
+      read('undetermined', 'left'),
+    ],
+    broken: true,
+  },
+  {
+    rule: 'I14',
+    why: 'test volts told of, whatever they showed',
+    step: insulation,
+    edges: [read('sound', 'next', tested), read('leak', 'left', tested)],
+    broken: false,
+  },
+  {
+    rule: 'I14',
+    why: 'test volts not told of',
+    step: insulation,
+    edges: [read('sound', 'next', tested), read('leak', 'left')],
+    broken: true,
+  },
+  {
+    rule: 'I14',
+    why: 'a leak that goes on as if sound',
+    step: insulation,
+    edges: [read('sound', 'next', tested), read('leak', 'next', tested)],
+    broken: true,
+  },
+  {
+    rule: 'I19',
+    why: 'plugs parted as live work',
+    step: { kind: 'handleLive' },
+    edges: [{ outcome: 'done', to: 'next', does: [{ plugs: 'parted' }] }],
+    broken: false,
+  },
+  {
+    rule: 'I19',
+    why: 'live work that nobody hears of',
+    step: { kind: 'handleLive' },
+    edges: [{ outcome: 'done', to: 'next', does: [] }],
+    broken: true,
+  },
+];
+
 describe('the safety rules, one deed at a time', () => {
   it.each(cases)(
     '$rule: $why',
@@ -653,6 +754,16 @@ describe('the safety rules, one deed at a time', () => {
       expect(reason === undefined ? 'kept' : 'broken').toBe(broken ? 'broken' : 'kept');
     },
   );
+
+  it.each(shapes)('$rule on the graph: $why', ({ rule: id, step, edges, broken }) => {
+    const rule = rules.find((candidate) => candidate.id === id)!;
+    const graph: RuleGraph = {
+      start: 'here',
+      stop: 'away',
+      nodes: new Map([['here', { path: 'here', step, edges }]]),
+    };
+    expect(rule.onGraph?.(graph) === undefined ? 'kept' : 'broken').toBe(broken ? 'broken' : 'kept');
+  });
 
   it('has every rule once, in order', () => {
     expect(rules.map((rule) => rule.id)).toEqual(ruleIds.filter((id) => id !== 'verdict'));
