@@ -12,6 +12,10 @@ export const guideHead = z.strictObject({
   tools: z.array(z.string()).default([]),
   /** Rough minutes for the whole of it. */
   minutes: z.number().positive().optional(),
+  /** Where a long guide turns to a new page: the first step of each further chapter, in the order of its words. */
+  chapters: z
+    .array(z.strictObject({ id: z.string().regex(/^[a-z-]+$/), title: z.string().min(3), from: z.string() }))
+    .default([]),
   /** Sources of the limits in it, ids of `sources.yaml`. */
   source: z.array(z.string()).default([]),
 });

@@ -7,6 +7,17 @@ import type { Machine, Outcome, PerformStep, Step, StepId } from '../../guide/vo
  * endings say where everyone who was sent there goes on.
  */
 
+/** A further page of a long guide. */
+export interface Chapter {
+  id: string;
+  title: string;
+  /** Its first step; it goes on to the next chapter's. */
+  from: StepId;
+}
+
+/** Asked for instead of a chapter: every step on one page, for paper and for a browser without a script. */
+export const wholeBook = 'whole';
+
 /** A step's place in the book. */
 export interface Place {
   /** Address of its page; empty on the page itself. */
@@ -61,6 +72,8 @@ export interface GuidePage {
   first: Place;
   /** The place that smoke, smell and water lead to from every step. */
   stop: Place;
+  /** Its pages, where it has more than one; the first is the one that a run begins on. */
+  chapters: readonly { url: string; title: string; here: boolean }[];
   /** The procedures it has done, in the order they are met. */
   performs: readonly { url: string; title: string }[];
   /** The steps, here and elsewhere, that have this procedure done. */
@@ -73,7 +86,9 @@ export interface GuidePage {
 export interface Book {
   machines: readonly Machine[];
   /** Title and blocks by machine id. A step without words keeps its id as title and comes last. */
-  contents: Readonly<Record<string, { title: string; blocks: readonly ContentBlock[] }>>;
+  contents: Readonly<
+    Record<string, { title: string; blocks: readonly ContentBlock[]; chapters?: readonly Chapter[] }>
+  >;
   /** Address of a machine's page. */
   urlOf(machine: Machine): string;
 }
@@ -120,8 +135,16 @@ const blocksOf = (machine: Machine, book: Book): readonly ContentBlock[] =>
     (block) => block.of === machine.id && machine.steps[block.id],
   );
 
+/** The chapter that a step stands in; empty for the guide's first page. */
+function chapterOf(machine: Machine, stepId: StepId, book: Book): string {
+  const order = orderOf(machine, book);
+  const at = order.indexOf(stepId);
+  const starts = (book.contents[machine.id]?.chapters ?? []).filter(({ from }) => order.indexOf(from) <= at);
+  return starts.at(-1)?.id ?? '';
+}
+
 /** Finds places and words in the book, as seen from one page. */
-function reader(from: Machine, book: Book) {
+function reader(from: Machine, chapter: string, book: Book) {
   const find = (id: string): Machine => {
     const found = book.machines.find((each) => each.id === id);
     if (!found) throw new Error(`${from.id}: there is no procedure ${id}`);
@@ -129,13 +152,14 @@ function reader(from: Machine, book: Book) {
   };
   const place = (machine: Machine, stepId: StepId): Place => {
     if (!machine.steps[stepId]) throw new Error(`${machine.id}: there is no step ${stepId}`);
-    const here = machine === from;
+    const at = chapterOf(machine, stepId, book);
+    const here = machine === from && (chapter === wholeBook || chapter === at);
     return {
-      url: here ? '' : book.urlOf(machine),
+      url: here ? '' : `${book.urlOf(machine)}${at && `${at}/`}`,
       block: stepId,
       no: String(orderOf(machine, book).indexOf(stepId) + 1),
       title: blocksOf(machine, book).find(({ id }) => id === stepId)?.title || stepId,
-      page: here ? '' : (book.contents[machine.id]?.title ?? machine.id),
+      page: here || machine === from ? '' : (book.contents[machine.id]?.title ?? machine.id),
     };
   };
   const label = (machine: Machine, stepId: StepId, outcome: string): string =>
@@ -155,10 +179,11 @@ function reader(from: Machine, book: Book) {
 
 /**
  * Lays a guide or procedure out as a page of the book.
+ * @param chapter a chapter's id, empty for the first page, or `wholeBook`
  * @throws Error when a target, a procedure or an ending is not there
  */
-export function layPage(machine: Machine, book: Book): GuidePage {
-  const { find, place, label, named } = reader(machine, book);
+export function layPage(machine: Machine, book: Book, chapter: string = wholeBook): GuidePage {
+  const { find, place, label, named } = reader(machine, chapter, book);
   const here = (stepId: StepId) => place(machine, stepId);
   const stop = here(machine.stop);
   const callers = book.machines.flatMap((caller) =>
@@ -236,7 +261,11 @@ export function layPage(machine: Machine, book: Book): GuidePage {
     };
   };
 
-  const steps = orderOf(machine, book).map(pageStep);
+  const steps = orderOf(machine, book)
+    .filter((stepId) => chapter === wholeBook || chapterOf(machine, stepId, book) === chapter)
+    .map(pageStep);
+  const { title = machine.id, chapters = [] } = book.contents[machine.id] ?? {};
+  const pages = [{ id: '', title }, ...chapters];
   const performed = new Set(
     Object.values(machine.steps).flatMap((step) => (step.kind === 'perform' ? [find(step.procedure)] : [])),
   );
@@ -245,6 +274,14 @@ export function layPage(machine: Machine, book: Book): GuidePage {
     steps,
     first: here(machine.start),
     stop,
+    chapters:
+      chapters.length === 0
+        ? []
+        : pages.map((each) => ({
+            url: `${book.urlOf(machine)}${each.id && `${each.id}/`}`,
+            title: each.title,
+            here: each.id === chapter,
+          })),
     performs: [...performed].map((procedure) => ({
       url: book.urlOf(procedure),
       title: book.contents[procedure.id]?.title ?? procedure.id,

@@ -27,7 +27,11 @@ async function makeBook() {
   const contents = Object.fromEntries(
     [...entries].map(([id, entry]) => [
       id,
-      { title: entry.data.title, blocks: readBlocks(entry.body ?? '').blocks },
+      {
+        title: entry.data.title,
+        blocks: readBlocks(entry.body ?? '').blocks,
+        chapters: entry.data.chapters,
+      },
     ]),
   );
   return { book: { machines, contents, urlOf } satisfies Book, entries };
@@ -35,11 +39,11 @@ async function makeBook() {
 
 let made: ReturnType<typeof makeBook> | undefined;
 
-/** A machine's page and the entry that holds its words. */
-export async function pageData(machine: Machine) {
+/** A machine's page, or one of its chapters, and the entry that holds its words. */
+export async function pageData(machine: Machine, chapter?: string) {
   // Words change while the dev server runs; a build reads them once.
   if (import.meta.env.DEV) made = undefined;
   made ??= makeBook();
   const { book, entries } = await made;
-  return { page: layPage(machine, book), entry: entries.get(machine.id)! };
+  return { page: layPage(machine, book, chapter), entry: entries.get(machine.id)! };
 }

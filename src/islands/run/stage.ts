@@ -7,14 +7,15 @@ import { Plate } from './plate.ts';
 export function blockOf({ origin, pathname, hash }: HTMLAnchorElement): string | undefined {
   const step = decodeURIComponent(hash.slice(1));
   if (step === '' || origin !== location.origin) return undefined;
-  if (pathname === location.pathname) return step;
+  // The guide's further pages lie below its first one.
+  if (pathname.startsWith(location.pathname)) return step;
   const procedure = /\/procedures\/([^/]+)\/$/.exec(pathname)?.[1];
   return procedure && `${procedure}--${step}`;
 }
 
 /**
- * The plates of a run, of which one shows at a time: those of the page itself, and those of a procedure's own page, which
- * are brought in when the run comes to the procedure.
+ * The plates of a run, of which one shows at a time: those of the page itself, and those of the guide's further pages and
+ * of its procedures' pages, which are brought in when the run comes to them.
  */
 export class Stage {
   readonly root: HTMLElement;
@@ -46,24 +47,45 @@ export class Stage {
   }
 
   /** Sees to it that a step's plate is here. Rejects when its page cannot be had. */
-  async prepare({ block, machine }: FlatNode): Promise<void> {
-    if (this.#plates.has(block)) return;
-    let bringing = this.#brought.get(machine);
-    if (!bringing) {
-      bringing = this.#bring(machine);
-      this.#brought.set(machine, bringing);
-      bringing.catch(() => this.#brought.delete(machine));
+  async prepare({ block, machine, step }: FlatNode): Promise<void> {
+    if (machine !== this.root.dataset.guide)
+      await this.#once(`procedures/${machine}/`, (page) => this.#borrow(machine, page));
+    else {
+      // A verdict and an end speak of steps and causes that may stand on any page of the guide.
+      const all = step.kind === 'verdict' || step.kind === 'end';
+      for (const chapter of (this.root.dataset.chapters ?? '').split(' ').filter(Boolean)) {
+        if (!all && this.#plates.has(block)) break;
+        await this.#once(`guides/${machine}/${chapter}/`, (page) => this.#take(page));
+      }
     }
-    await bringing;
-    if (!this.#plates.has(block)) throw new Error(`the page of ${machine} has no step ${block}`);
+    if (!this.#plates.has(block)) throw new Error(`no page of ${machine} has the step ${block}`);
   }
 
-  /** Brings the plates of a procedure's page here, under the names they have in this run. */
-  async #bring(procedure: string): Promise<void> {
-    const url = href(`procedures/${procedure}/`);
+  /** Reads a page of this site, once. */
+  async #once(path: string, use: (page: Document) => void): Promise<void> {
+    let bringing = this.#brought.get(path);
+    if (!bringing) {
+      bringing = this.#fetch(href(path)).then(use);
+      this.#brought.set(path, bringing);
+      bringing.catch(() => this.#brought.delete(path));
+    }
+    await bringing;
+  }
+
+  async #fetch(url: string): Promise<Document> {
     const answer = await fetch(url);
     if (!answer.ok) throw new Error(`${url}: ${answer.status}`);
-    const page = new DOMParser().parseFromString(await answer.text(), 'text/html');
+    return new DOMParser().parseFromString(await answer.text(), 'text/html');
+  }
+
+  /** Takes in the plates of a further page of the guide; their links are made to hold from here. */
+  #take(page: Document): void {
+    for (const section of page.querySelectorAll<HTMLElement>('section.plate[data-block]'))
+      this.#plates.set(section.dataset.block!, new Plate(document.adoptNode(section)));
+  }
+
+  /** Borrows the plates of a procedure's page, under the names they have in this run. */
+  #borrow(procedure: string, page: Document): void {
     for (const section of page.querySelectorAll<HTMLElement>('fw-run section.plate[data-block]')) {
       const block = `${procedure}--${section.dataset.block}`;
       for (const marked of [section, ...section.querySelectorAll<HTMLElement>('[id], [aria-labelledby]')]) {

@@ -123,6 +123,9 @@ export const steps = {
     steps: 'Steps',
     proceduresUsed: 'Procedures it uses',
     usedBy: 'Used by',
+    chapters: 'Pages of this guide',
+    whole: 'The whole guide on one page, for paper',
+    runIt: 'Run this guide, one step at a time',
     map: 'Map of this guide',
     mapOf: (title: string) => `Map: ${title}`,
     mapLede:
