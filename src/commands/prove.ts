@@ -1,8 +1,10 @@
+import { availableParallelism } from 'node:os';
 import { parseArgs } from 'node:util';
+import { Worker } from 'node:worker_threads';
 import { guides, procedures, proceduresById } from '../../machines/index.ts';
 import { scales } from '../expected/index.ts';
 import { flatten, MachineError } from '../guide/flatten.ts';
-import { runCampaign } from '../guide/prove/campaign.ts';
+import { type Campaign, joined } from '../guide/prove/campaign.ts';
 import type { Breach } from '../guide/prove/explore.ts';
 import { loadMachine } from '../guide/prove/load.ts';
 import { type Proof, prove } from '../guide/prove/prove.ts';
@@ -58,12 +60,26 @@ function show(breach: Breach): string {
   return `  ${breach.rule} at ${breach.machine}: ${breach.step}: ${breach.reason}${way ? `\n    way: ${way}` : ''}${plant}`;
 }
 
+/** The mutants of every guide and procedure, shared out among as many workers as the machine has cores. */
+async function campaign(proofs: readonly Proof[]): Promise<Campaign> {
+  const of = availableParallelism();
+  const share = (part: number) =>
+    new Promise<Campaign>((resolve, reject) => {
+      const worker = new Worker(new URL('./prove-worker.ts', import.meta.url), {
+        workerData: { part, of, proofs },
+      });
+      worker.once('message', resolve);
+      worker.once('error', reject);
+    });
+  return joined(await Promise.all(Array.from({ length: of }, (_, part) => share(part))));
+}
+
 const variants = allVariants();
 const one = values.guide ? await loadMachine(values.guide) : undefined;
 const machines = one ? [one] : [...guides, ...procedures];
 const proofs = machines.map(proofOf);
 const breaches = proofs.flatMap((proof) => proof.breaches);
-const mutants = one || values['no-mutants'] ? undefined : runCampaign(machines, proceduresById, proofs);
+const mutants = one || values['no-mutants'] ? undefined : await campaign(proofs);
 
 if (values.json) {
   const report = {

@@ -16,6 +16,39 @@ export interface Campaign {
   byOperator: Record<string, { mutants: number; killed: number }>;
 }
 
+/** Every `of`th mutant, beginning with number `part`: what one of several workers takes on. */
+export interface Share {
+  part: number;
+  of: number;
+}
+
+const empty = (): Campaign => ({
+  mutants: 0,
+  killed: 0,
+  equivalents: [],
+  survivors: [],
+  byRule: {},
+  byOperator: {},
+});
+
+/** The shares of a campaign put together. */
+export function joined(shares: readonly Campaign[]): Campaign {
+  const whole = empty();
+  for (const share of shares) {
+    whole.mutants += share.mutants;
+    whole.killed += share.killed;
+    whole.equivalents.push(...share.equivalents);
+    whole.survivors.push(...share.survivors);
+    for (const [rule, count] of Object.entries(share.byRule))
+      whole.byRule[rule] = (whole.byRule[rule] ?? 0) + count;
+    for (const [operator, { mutants, killed }] of Object.entries(share.byOperator)) {
+      const before = whole.byOperator[operator] ?? { mutants: 0, killed: 0 };
+      whole.byOperator[operator] = { mutants: before.mutants + mutants, killed: before.killed + killed };
+    }
+  }
+  return whole;
+}
+
 /**
  * Does every small harm to every machine, one at a time, and asks the prover to notice.
  * @param proofs of the unharmed machines, from which idle effects are known
@@ -25,18 +58,14 @@ export function runCampaign(
   procedures: Readonly<Record<string, Machine>>,
   proofs: readonly Proof[],
   variants: readonly Variant[] = allVariants(),
+  share: Share = { part: 0, of: 1 },
 ): Campaign {
-  const result: Campaign = {
-    mutants: 0,
-    killed: 0,
-    equivalents: [],
-    survivors: [],
-    byRule: {},
-    byOperator: {},
-  };
+  const result = empty();
+  let number = 0;
   for (const machine of machines) {
     const proof = proofs.find((p) => p.machine === machine.id);
     for (const mutant of mutantsOf(machine)) {
+      if (number++ % share.of !== share.part) continue;
       result.mutants += 1;
       const tally = result.byOperator[mutant.operator] ?? { mutants: 0, killed: 0 };
       result.byOperator[mutant.operator] = tally;
@@ -71,7 +100,11 @@ function rulesBroken(
   const known =
     mutant.machine.kind === 'procedure' ? { ...procedures, [mutant.machine.id]: mutant.machine } : procedures;
   try {
-    return new Set(prove(mutant.machine, known, variants, 'first').breaches.map((breach) => breach.rule));
+    return new Set(
+      prove(mutant.machine, known, variants, mutant.thorough ? 'plant' : 'first').breaches.map(
+        (breach) => breach.rule,
+      ),
+    );
   } catch (error) {
     if (error instanceof MachineError) return new Set(['shape']);
     throw error;

@@ -3,13 +3,15 @@ const parted =
 const clampDecides = 'whether the unit has stopped is shown by the clamp, never by its switch';
 const optionalTest =
   'the insulation test is a choice of the person: what it may not do is ruled, that it is done is not';
-const connectable =
-  'how good an insulation is good enough to connect is the inverter’s own limit, not one of these rules';
 const alreadyOn =
   'the plant is begun with the unit on; first power-up, which begins with it off, notices the loss';
 const outputOpen =
   'all loads are off at the panel: opening the output as well spares them a wrong voltage, which no rule speaks of';
 const chargingChoice = 'allowing charging is a choice: left off, the battery only gives';
+const screenAwake =
+  'a screen that needs the unit on cannot be read without it; the output check, which follows, switches it on itself';
+const unitResistor =
+  'the model knows the resistor across the main switch only: across another unit it is held by the page';
 const eitherOrder = 'both orders are safe: with the loads off neither act moves a current';
 
 /** Leaving a repair out, or its record, is no danger: the string is proved right before it is closed again. */
@@ -32,20 +34,12 @@ const pvNoStart: Readonly<Record<string, string>> = {
     'no rule knows of a meter looked over: each measurement names its rating itself',
   'pv-no-start:bypass-hold:mode-ready':
     'settings move no energy: whether the unit allows one with PV connected is its instructions’ word',
-  'pv-no-start:no-op:array-test.leak.insulationTest-pvString':
-    'the array side counts as live in every state: test volts add nothing to it',
-  'pv-no-start:no-op:array-test.sound.insulationTest-pvString':
-    'the array side counts as live in every state: test volts add nothing to it',
-  'pv-no-start:no-op:array-test.undetermined.insulationTest-pvString':
-    'the array side counts as live in every state: test volts add nothing to it',
   'pv-no-start:no-op:part-plugs.done.handleLive-pvString':
     'parting the plugs, in the same deed, asks for the same and undoes the same',
   'pv-no-start:bypass:mend': repairLeftOut,
-  'pv-no-start:no-op:mend.done.touch-pvRun': repairLeftOut,
   'pv-no-start:forget-state:mend': deedBars,
   'pv-no-start:cant-goes-on:mend': repairLeftOut,
   'pv-no-start:bypass:land-again': repairLeftOut,
-  'pv-no-start:no-op:land-again.done.touch-pvBus': repairLeftOut,
   'pv-no-start:forget-state:land-again': deedBars,
   'pv-no-start:cant-goes-on:land-again': repairLeftOut,
 };
@@ -79,12 +73,10 @@ export const equivalents: Readonly<Record<string, string>> = {
   'first-power-up:no-op:charging-on.done.enableCharging-true': chargingChoice,
   'first-power-up:cant-goes-on:charging-on': chargingChoice,
   'string-check:bypass:test': optionalTest,
-  'string-check:no-op:test.sound.insulationTest-pvString': optionalTest,
-  'string-check:no-op:test.leak.insulationTest-pvString': optionalTest,
-  'string-check:no-op:test.undetermined.insulationTest-pvString': optionalTest,
   'string-check:cant-goes-on:test': optionalTest,
-  'string-check:earn-early:test.leak': connectable,
-  'string-check:earn-early:test.undetermined': connectable,
+  'first-power-up:bypass:inverter-on': screenAwake,
+  'first-power-up:no-op:inverter-on.done.inverter-on': screenAwake,
+  'first-power-up:cant-goes-on:inverter-on': screenAwake,
   'ac-output-check:bypass:out-open': outputOpen,
   'ac-output-check:no-op:out-open.done.open-acOut': outputOpen,
   'ac-output-check:cant-goes-on:out-open': outputOpen,
@@ -94,6 +86,8 @@ export const equivalents: Readonly<Record<string, string>> = {
   'ac-output-check:cant-goes-on:inverter-on': alreadyOn,
   'ac-output-check:swap:loads-back-off~off-running': eitherOrder,
   'restore-ac:swap:shut-down~off-after-loads': eitherOrder,
+  'join-unit-dc:two-actions:resistor-off-leave': unitResistor,
+  'join-unit-dc:swap:resistor-off-leave~relock': unitResistor,
   'join-unit-dc:bypass-hold:close-ready':
     'the model holds the DC and the AC isolators of another unit as one device; the hold is kept by the page',
 };

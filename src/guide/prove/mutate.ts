@@ -1,4 +1,4 @@
-import type { Effect } from '../../safety/effects.ts';
+import { type Effect, isAct } from '../../safety/effects.ts';
 import type { Machine, Outcome, Row, Step, StepId } from '../vocabulary.ts';
 
 /** One small harm done to a guide, to see whether the prover notices. */
@@ -6,6 +6,8 @@ export interface Mutant {
   id: string;
   operator: string;
   machine: Machine;
+  /** Another rule than the one it breaks first is meant to see it too: the whole plant is walked. */
+  thorough?: boolean;
   /** Effects this mutant took away, as `step outcome index`: the mutant is equivalent if they never did anything. */
   removed?: { step: StepId; outcome: string; index: number };
 }
@@ -111,6 +113,26 @@ const handlesPower = (step: Step) =>
       ),
     ));
 
+const handsOn: readonly string[] = ['touch', 'handleLive', 'discharge'];
+
+/** What somebody else may do while the hands are on their way to the conductor. */
+const slipsBefore: readonly Effect[] = [{ unlock: 'main' }, { unlock: 'acIn' }, { close: 'pv' }];
+
+/** The machine with one more deed on every way to a step. */
+function before(machine: Machine, id: StepId, deed: Effect): Machine {
+  const steps = Object.entries(machine.steps).map(([from, step]) => {
+    const changed = arrows(step)
+      .filter((arrow) => arrow.to.to === id)
+      .reduce(
+        (copy, arrow) =>
+          withArrow(copy, arrow.outcome, (to) => ({ ...to, does: [...(to.does ?? []), deed] })),
+        step,
+      );
+    return [from, changed] as const;
+  });
+  return { ...machine, steps: Object.fromEntries(steps) };
+}
+
 /** Every mutant of a machine, in a fixed order. */
 export function mutantsOf(machine: Machine): Mutant[] {
   const list: Mutant[] = [];
@@ -147,7 +169,27 @@ export function mutantsOf(machine: Machine): Mutant[] {
         );
       });
 
+    if (handsOn.includes(step.kind)) {
+      add('understate-work', id, withStep(machine, id, { ...step, kind: 'operate' } as Step));
+      for (const slip of slipsBefore) {
+        const [verb, object] = Object.entries(slip)[0]!;
+        add('slip-in', `${id}.${verb}-${object}`, before(machine, id, slip));
+        list[list.length - 1]!.thorough = true;
+      }
+    }
+    if (step.kind !== 'hold' && first?.to.does?.some(isAct))
+      add(
+        'cant-counts-as-done',
+        id,
+        withStep(machine, id, {
+          ...step,
+          cant: { ...plain(step.cant ?? machine.escape), does: first.to.does },
+        } as Step),
+      );
+
     if (handlesPower(step)) add('drop-hazard', id, withStep(machine, id, { ...step, hazards: [] } as Step));
+    if (step.kind === 'handleLive')
+      add('drop-equipment', id, withStep(machine, id, { ...step, ppe: [] } as Step));
     if (step.kind === 'measure' && step.energised) {
       add('drop-equipment', id, withStep(machine, id, { ...step, ppe: [] } as Step));
       add(

@@ -39,18 +39,28 @@ function alike(variants: readonly Variant[]): Variant[][] {
 }
 
 const all: Limits = { breaches: 40, statesAfterBreach: Number.POSITIVE_INFINITY };
-/** Enough to know that a mutant is caught, and by which rules near the first breach. */
-const first: Limits = { breaches: 12, statesAfterBreach: 2000 };
+/** How far a proof goes on once it has found a breach. */
+export type Until =
+  | 'all'
+  /** Enough to know that a mutant is caught, and by which rules near the first breach. */
+  | 'first'
+  /** The whole of the first plant with a breach: by which rules at all. */
+  | 'plant';
+
+const limitsOf: Readonly<Record<Until, Limits>> = {
+  all,
+  first: { breaches: 12, statesAfterBreach: 2000 },
+  plant: { breaches: 200, statesAfterBreach: Number.POSITIVE_INFINITY },
+};
 
 /**
  * Proves a guide or procedure over plant variants.
- * @param until `first` stops soon after the first breach (enough to know that a mutant is caught)
  */
 export function prove(
   machine: Machine,
   procedures: Readonly<Record<string, Machine>>,
   variants: readonly Variant[] = allVariants(),
-  until: 'all' | 'first' = 'all',
+  until: Until = 'all',
 ): Proof {
   const flat = flatten(machine, procedures);
   const breaches = graphBreaches(flat);
@@ -59,8 +69,8 @@ export function prove(
   const effective = new Set<string>();
   let states = 0;
   for (const group of alike(variants)) {
-    if (until === 'first' && breaches.length > 0) break;
-    const found = explore(flat, group, earlier.restart(), until === 'all' ? all : first);
+    if (until !== 'all' && breaches.length > 0) break;
+    const found = explore(flat, group, earlier.restart(), limitsOf[until]);
     states += found.states;
     breaches.push(...found.breaches);
     for (const path of found.reached) reached.add(path);
