@@ -85,7 +85,8 @@ const fit: WorkDef = {
     };
     const rise = earlierSeries(context, 'pre-charge', 'rise', 's2') ?? [];
     const drop = fallOf(rise.map(([, value]) => value));
-    if (drop !== undefined && drop.high - drop.low > fellShare * source)
+    // A bus that is the wrong way round has not fallen: nothing is said of it here.
+    if (drop !== undefined && drop.low >= 0 && drop.high - drop.low > fellShare * source)
       return {
         ok: true,
         outcome: 'fell',
