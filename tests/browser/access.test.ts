@@ -3,6 +3,7 @@ import { describe, expect } from 'vitest';
 import { wantedBuild } from '../../src/commands/build-options.ts';
 import { filesUnder } from '../../src/commands/build-worker.ts';
 import { axeFindings } from './support/axe.ts';
+import { plateau, started } from './support/pre-charge.ts';
 import { lightings, test, type Visitor } from './support/visitor.ts';
 
 const pagePaths = async (): Promise<string[]> =>
@@ -104,4 +105,34 @@ describe('hands in gloves', () => {
     }
     expect(found).toEqual([]);
   });
+});
+
+describe('a run', () => {
+  test('step by step, with an error shown and to its end: axe finds nothing, and nothing reaches past 320 pixels', async ({
+    newVisitor,
+  }) => {
+    const visitor = await newVisitor({ phone: { bypassCSP: true, viewport: { width: 320, height: 640 } } });
+    const driver = await started(visitor);
+    const { page } = driver;
+    const found: string[] = [];
+    const look = async (what: string): Promise<void> => {
+      found.push(...(await axeFindings(page)).map((finding) => `${what} ${finding}`));
+      found.push(...(await overflow(page)).map((wide) => `${what} reaches too far: ${wide}`));
+    };
+    // One step of each kind is looked at, and the field of timed values.
+    const seen = new Set<string>();
+    await driver.drive(plateau(25), async (block) => {
+      const kind = block === 'rise' ? 'series' : ((await driver.plate.getAttribute('data-kind')) ?? '');
+      if (seen.has(kind)) return;
+      seen.add(kind);
+      await look(`${block} (${kind})`);
+      if (kind !== 'measure') return;
+      await driver.give({ s1: 'fifty' });
+      await page.locator('.error-summary').waitFor();
+      await look(`${block} with an error`);
+    });
+    await look('after the end');
+    expect([...seen].sort()).toEqual(['end', 'hold', 'look', 'measure', 'operate', 'series', 'workOut']);
+    expect(found).toEqual([]);
+  }, 120_000);
 });

@@ -1,0 +1,56 @@
+import { describe, expect } from 'vitest';
+import { Driver } from '../../src/commands/drive-run.ts';
+import { sallowCreek } from '../../src/site/demo.ts';
+import { answersSchema } from '../../src/visit/walk.ts';
+import { type PvCase, pvCases } from '../support/pv-cases/cases.ts';
+import { keepSite } from './support/site-on-phone.ts';
+import { test } from './support/visitor.ts';
+import { runAsWalked } from './support/walked.ts';
+
+const caseOf = (id: string): PvCase => {
+  const found = pvCases.find((each) => each.id === id);
+  if (!found) throw new Error(`no case ${id}`);
+  return found;
+};
+
+/** A sheet that is not the demo's is another site, and goes to the phone as a file. */
+const asKept = (sheet: PvCase['sheet']): PvCase['sheet'] =>
+  sheet === sallowCreek || JSON.stringify(sheet) === JSON.stringify(sallowCreek)
+    ? sallowCreek
+    : { ...sheet, id: 'changed-site', name: 'Changed site' };
+
+describe('a PV tracker that will not start, from the front page to the verdict', () => {
+  test.for([
+    ['healthy-working', 'a healthy plant'],
+    ['starts-at-the-edge-of-the-working-band', 'a reading too close to call'],
+    ['string-reversed-flowing', 'a reversed string that carries current'],
+    ['string-too-long', 'a string over the input’s maximum on a cold morning'],
+    ['over-the-maximum-now', 'a string over the maximum now'],
+    ['string-too-short', 'a string too short to start'],
+    ['held-back-full', 'a full bank'],
+    ['open-or-shorted-not-told-apart', 'causes that read the same, kept together'],
+    ['insulation-fault-in-the-plus-lead', 'an insulation fault'],
+    ['string-reversed-opened-in-the-dark', 'a repair: made safe, proved dead, restored and tested again'],
+  ])('%s: %s', { timeout: 180_000 }, async ([id], { visitor }) => {
+    const { sheet, answers, causes, end } = caseOf(id!);
+    const site = asKept(sheet);
+    const page = await visitor.context.newPage();
+    await page.clock.install();
+    await keepSite(page, visitor.site.url, site);
+    await page.goto(visitor.site.url);
+    await page.locator('main a[href$="/guides/pv-no-start/"]').first().click();
+    const driver = new Driver(page);
+    const subject = site.strings[0]!.name;
+    await driver.start({ site: site.name, ...(site.strings.length > 1 ? { subject } : {}) });
+    const walked = await runAsWalked(driver, 'pv-no-start', site, answersSchema.parse({ subject, answers }));
+    expect(walked.verdict?.causes ?? null).toEqual(causes);
+    expect(walked.end?.result).toBe(end);
+    if (id === 'starts-at-the-edge-of-the-working-band')
+      expect(walked.outcomes.flatMap(({ readings }) => readings.map(({ outcome }) => outcome))).toContain(
+        'undetermined',
+      );
+    // The cases stop where the end is shown: what it asks is met, and the visit is closed.
+    expect(await driver.give('done')).toBe(true);
+    await driver.plate.getByText('The visit is closed').waitFor();
+  });
+});

@@ -1,0 +1,22 @@
+import type { Page } from 'playwright-core';
+import { demoSites } from '../../../src/site/demo.ts';
+import { exportSites } from '../../../src/site/exchange.ts';
+import type { SiteSheet } from '../../../src/site/sheet.ts';
+import { siteWords } from '../../../src/words/en/site.ts';
+
+/** From the front page: keep a site on this phone and use it, as a demo where it is one, else from its file. */
+export async function keepSite(page: Page, root: string, sheet: SiteSheet): Promise<void> {
+  await page.goto(root);
+  await page.locator('main a[href$="/site/"]').first().click();
+  if (demoSites.includes(sheet)) {
+    await page.getByRole('button', { name: siteWords.takeDemo(sheet.name) }).click();
+  } else {
+    await page.locator('#import-file').setInputFiles({
+      name: 'sites.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from(exportSites([sheet])),
+    });
+    await page.getByRole('button', { name: `${siteWords.use}: ${sheet.name}` }).click();
+  }
+  await page.locator('.tag', { hasText: siteWords.current }).waitFor();
+}
