@@ -29,7 +29,8 @@ export class RunHead {
     const stale = staleAnswers(know, state);
     this.#strip.update(stale);
     this.element.replaceChildren(
-      make('p', {
+      // The heading over the step: without it a plate's own would hang under nothing.
+      make('h2', {
         className: 'run-site',
         textContent: [state.sheet.name, state.begin.subject].filter(Boolean).join(', '),
       }),
