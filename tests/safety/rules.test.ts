@@ -438,6 +438,14 @@ const cases: Case[] = [
   },
   {
     rule: 'I19',
+    why: 'plug moved with bare hands',
+    step: { kind: 'handleLive', at: ['pvString'], ...gear, ppe: [] },
+    effect: { plugs: 'joined' },
+    energy: after([{ open: 'pv' }, { lock: 'pv' }]),
+    broken: true,
+  },
+  {
+    rule: 'I19',
     why: 'posts with packs on',
     step: { kind: 'handleLive', at: ['packPost'], ...gear },
     effect: { handleLive: 'packPost' },

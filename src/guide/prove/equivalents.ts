@@ -18,9 +18,6 @@ const eitherOrder = 'both orders are safe: with the loads off neither act moves 
 const repairLeftOut =
   'the repair is left out: what follows proves the string before it is closed, repaired or not';
 
-/** Bars of the deed itself say the same as the state that was forgotten. */
-const deedBars = 'a touch is barred by its own missing proof, whatever state the step claims';
-
 const pvNoStart: Readonly<Record<string, string>> = {
   'pv-no-start:bypass-hold:ready-battery':
     'no rule knows of a meter looked over: each measurement names its rating itself',
@@ -37,10 +34,8 @@ const pvNoStart: Readonly<Record<string, string>> = {
   'pv-no-start:no-op:part-plugs.done.handleLive-pvString':
     'parting the plugs, in the same deed, asks for the same and undoes the same',
   'pv-no-start:bypass:mend': repairLeftOut,
-  'pv-no-start:forget-state:mend': deedBars,
   'pv-no-start:cant-goes-on:mend': repairLeftOut,
   'pv-no-start:bypass:land-again': repairLeftOut,
-  'pv-no-start:forget-state:land-again': deedBars,
   'pv-no-start:cant-goes-on:land-again': repairLeftOut,
 };
 

@@ -221,8 +221,6 @@ export function mutantsOf(machine: Machine): Mutant[] {
           ),
         } as Step),
       );
-    if (step.kind === 'touch')
-      add('forget-state', id, withStep(machine, id, { ...step, state: 'any' } as Step));
     if (step.state && step.state !== 'any') {
       const wrong =
         step.state === 'running' ||

@@ -75,6 +75,8 @@ export const alwaysLiveZones: Rule = {
       if (!hasDevice(before.zero, 'pv') && hasDevice(before.closed, 'pv'))
         return 'string plugs moved without zero current shown';
       if (hasDevice(before.closed, 'pv')) return 'string plugs moved with the isolator closed';
+      if (!energisedPpe.every((item) => node.step.ppe?.includes(item)))
+        return 'protective equipment not listed';
       return (node.step.hazards ?? []).length === 0 ? 'no hazard statement' : undefined;
     }
     if (!('handleLive' in effect)) return undefined;
