@@ -66,14 +66,14 @@ describe('the walk command', () => {
   });
 
   test('prints what a file holds and never obeys it', () => {
-    const escape = String.fromCharCode(27);
+    const esc = String.fromCharCode(27);
     const { stdout } = walk('pre-charge', {
-      answers: { ...toRise, s1: `${escape}[31m53.2${String.fromCharCode(0x9b)}` },
+      answers: { ...toRise, s1: `${esc}[31m53.2${String.fromCharCode(0x9b)}` },
     });
-    expect(stdout).not.toContain(escape);
+    expect(stdout).not.toContain(esc);
     expect(stdout).not.toContain(String.fromCharCode(0x9b));
-    const wrong = walk(`${escape}[2J`, { answers: {} });
+    const wrong = walk(`${esc}[2J`, { answers: {} });
     expect(wrong.status).toBe(2);
-    expect(wrong.stderr).not.toContain(escape);
+    expect(wrong.stderr).not.toContain(esc);
   });
 });
