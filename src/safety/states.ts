@@ -77,8 +77,7 @@ export function leftAs(e: Energy, variant: Variant): ('untouched' | 'restored' |
   const opened = fitted(variant).filter((device) => open(e, device));
   if (asBegun(e) && quiet && e.verify === 'notOwed' && e.touched === 0 && e.inverterOn)
     list.push('untouched');
-  const allBack =
-    (e.began & ~e.closed) === 0 && e.held === 0 && !e.plugsParted && e.inverterOn && e.loadsOn;
+  const allBack = (e.began & ~e.closed) === 0 && e.held === 0 && !e.plugsParted && e.inverterOn && e.loadsOn;
   const starts = variant.source !== 'autoStart' || e.autoStart;
   if (allBack && starts && quiet && e.verify === 'passed') list.push('restored');
   // A pack that tripped or sleeps takes no lock, and needs none behind a locked main switch.

@@ -6,7 +6,6 @@ type Params = Readonly<Record<string, string | number>>;
 const runMessages: Readonly<Record<string, (params: Params) => string>> = {
   'run.problem.emptyNote': () => 'The note is empty. Type what you want to remember.',
   'run.problem.longNote': ({ longest }) => `The note is too long. The most is ${longest} characters.`,
-  'run.problem.busy': () => 'The last answer is still being kept. Press again in a moment.',
   'run.problem.otherTab': () =>
     'Another tab has gone on with this visit, so this answer was not taken. Look at where the visit stands now.',
   'run.problem.notLoaded': () =>
