@@ -8,6 +8,7 @@
 import { rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
+import type { ContentFinding } from '../guide/content-finding.ts';
 import { workerFile } from '../offline/registration.ts';
 import { type BuildOptions, wantedBuild } from './build-options.ts';
 import { noteBuilt } from './build-stamp.ts';
@@ -31,12 +32,22 @@ export async function writeSite({ base, folder }: BuildOptions): Promise<void> {
   );
 }
 
+function refuse(found: readonly ContentFinding[], because: string): void {
+  for (const finding of found) console.error(findingLine(finding));
+  if (found.length > 0) throw new BuildFailed(because);
+}
+
 /** The whole build. Throws `BuildFailed`. */
 export async function build(options: BuildOptions): Promise<void> {
+  refuse(contentFindings(), 'The words and the machines do not fit; each place is named above.');
   const proof = await runNode('src/commands/prove.ts', ['--no-mutants']);
   if (proof.code !== 0)
     throw new BuildFailed('A guide or procedure breaks a safety rule; the way there is above.');
   await writeSite(options);
+  refuse(
+    builtFindings(options.folder),
+    'A page does not show its machine as it is; each place is named above.',
+  );
   await noteBuilt(options);
 }
 

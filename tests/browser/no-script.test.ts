@@ -1,14 +1,23 @@
 import { describe, expect } from 'vitest';
 import { guides, procedures } from '../../machines/index.ts';
+import { wantedBuild } from '../../src/commands/build-options.ts';
+import { filesUnder } from '../../src/commands/build-worker.ts';
+import { wholeBook } from '../../src/components/guide/lookup.ts';
 import { test } from './support/visitor.ts';
 import { knowledgeOf } from './support/walked.ts';
+
+/** Pages that hold a long guide in one; a short one is whole as it is. */
+const pages = new Set(
+  (await filesUnder(wantedBuild().folder)).map((path) => path.replace(/index\.html$/, '')),
+);
 
 describe('without a script', () => {
   for (const machine of [...guides, ...procedures]) {
     const { id, kind } = machine;
     test(`${id} is a whole decision page, its hazards before its actions`, async ({ newVisitor }) => {
       const visitor = await newVisitor({ phone: { javaScriptEnabled: false } });
-      const page = await visitor.open(`${kind}s/${id}/`);
+      const whole = `${kind}s/${id}/${wholeBook}/`;
+      const page = await visitor.open(pages.has(whole) ? whole : `${kind}s/${id}/`);
       // With scripts off, what the test asks of the page still runs.
       const plates = await page.locator('section.plate[data-block]').evaluateAll((sections) =>
         sections.map((section) => {
