@@ -13,6 +13,7 @@ import { workerFile } from '../offline/registration.ts';
 import { type BuildOptions, wantedBuild } from './build-options.ts';
 import { noteBuilt } from './build-stamp.ts';
 import { buildKillSwitch, buildWorker } from './build-worker.ts';
+import { builtFindings, contentFindings, findingLine } from './check-content.ts';
 import { runNode, tools } from './project.ts';
 
 export class BuildFailed extends Error {}
