@@ -1,0 +1,82 @@
+/** What the bench found, and how it is printed. */
+import type { PageWeight } from './bench-bytes.ts';
+import type { Spread } from './bench-speed.ts';
+
+/** Sizes in kB and MB of 1000; times in ms on a processor four times slower, medians, their spread beside. */
+export interface BenchReport {
+  /** The guide first, then the procedures; all bytes to network idle and through the first judged reading. */
+  guidePages: readonly PageWeight[];
+  readingToScreenMs4x: number;
+  firstStepFromCacheMs4x: number;
+  startFormFromCacheMs4x: number;
+  precacheMb: number;
+  precacheFiles: number;
+  /** Null where the site that stood was taken. */
+  buildSeconds: number | null;
+  /** Entries in the log that a reading was added to. */
+  logEntries: number;
+  /** The same words as the guide's, with no script, style or drawing. */
+  bare: { htmlKb: number; loadMs4x: number; frameMs4x: number };
+  /** Ours over the bare page's. */
+  ratios: { bytes: number; html: number; readingToScreen: number; firstStepFromCache: number };
+  spread: Readonly<
+    Record<'readingToScreen' | 'firstStepFromCache' | 'startFormFromCache' | 'bareLoad' | 'bareFrame', Spread>
+  >;
+  machine: {
+    cores: number;
+    /** Over one minute, at the start and at the end. Above `cores`, the times are too long. */
+    loadAverage: readonly [number, number];
+    browser: string;
+  };
+}
+
+const budgets = { pageKb: 90, fontKb: 60, readingMs: 100, firstStepMs: 1000 };
+
+const columns = ['htmlKb', 'cssKb', 'jsKb', 'jsonKb', 'otherKb', 'totalKb', 'fontKb'] as const;
+const against = (value: number, budget: number): string => (value <= budget ? 'within' : 'OVER');
+
+const pageLine = (page: string, cells: readonly string[]): string =>
+  page.padEnd(30) + cells.map((cell) => cell.padStart(9)).join('');
+
+const timeLine = (
+  what: string,
+  unit: string,
+  { median, min, max, samples }: Spread,
+  budget?: number,
+): string =>
+  `${what.padEnd(46)}${`${median} ${unit}`.padStart(11)}  (${min} to ${max}, ${samples} samples)` +
+  (budget === undefined ? '' : `  budget ${budget} ${unit}: ${against(median, budget)}`);
+
+export function benchTable(report: BenchReport): string {
+  const { guidePages, bare, ratios, spread, machine } = report;
+  const line = (what: string, value: string): string => what.padEnd(46) + value.padStart(11);
+  return [
+    'All bytes to network idle and through the first judged reading, kB at gzip -9',
+    pageLine('page', [...columns.map((name) => name.replace('Kb', '')), 'budget']),
+    ...guidePages.map((each) =>
+      pageLine(each.page, [
+        ...columns.map((name) => each[name].toFixed(1)),
+        each.totalKb <= budgets.pageKb && each.fontKb <= budgets.fontKb ? 'within' : 'OVER',
+      ]),
+    ),
+    pageLine('bare page of the guide’s words', [bare.htmlKb.toFixed(1)]),
+    `budget: total, without fonts, ${budgets.pageKb} kB; fonts ${budgets.fontKb} kB. The guide is ${ratios.bytes} times the bare page, its HTML ${ratios.html} times`,
+    '',
+    `Times at 4× CPU slow-down, median; log of ${report.logEntries} entries`,
+    timeLine('reading handed in, to the next step painted', 'ms', spread.readingToScreen, budgets.readingMs),
+    timeLine(
+      'visit gone on with from cache, to its form',
+      'ms',
+      spread.firstStepFromCache,
+      budgets.firstStepMs,
+    ),
+    timeLine('guide opened from cache, to its start form', 'ms', spread.startFormFromCache),
+    timeLine('bare page, press to next painted frame', 'ms', spread.bareFrame),
+    timeLine('bare page, to its first frame after load', 'ms', spread.bareLoad),
+    `ratios: reading ${ratios.readingToScreen}, first step ${ratios.firstStepFromCache}`,
+    '',
+    line('saved for offline use', `${report.precacheMb} MB in ${report.precacheFiles} files`),
+    line('fresh build', report.buildSeconds === null ? 'not made' : `${report.buildSeconds} s`),
+    `machine: ${machine.cores} cores, load ${machine.loadAverage.join(' to ')}, Chromium ${machine.browser}`,
+  ].join('\n');
+}
