@@ -4,6 +4,7 @@
  */
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { wholeBook } from '../components/guide/lookup.ts';
 import { checkContent } from '../guide/content-check.ts';
 import type { ContentFinding } from '../guide/content-finding.ts';
 import { checkPage } from '../guide/page-check.ts';
@@ -23,7 +24,10 @@ export function builtFindings(folder: string): ContentFinding[] {
   return ['guides', 'procedures'].flatMap((kind) =>
     readdirSync(join(folder, kind), { withFileTypes: true })
       .filter((entry) => entry.isDirectory())
-      .map((entry) => join(folder, kind, entry.name, 'index.html'))
+      .map((entry) => join(folder, kind, entry.name))
+      // A long guide is parted into chapters; what is held against its machine is the page with all of it.
+      .map((place) => (existsSync(join(place, wholeBook)) ? join(place, wholeBook) : place))
+      .map((place) => join(place, 'index.html'))
       .filter((file) => existsSync(file))
       .flatMap((file) => checkPage(file, readFileSync(file, 'utf8'))),
   );
