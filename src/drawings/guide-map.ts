@@ -163,7 +163,8 @@ function drawPlate(node: MapNode, box: Box, taken: boolean, here: boolean): stri
     node.kind === 'hold'
       ? el('path', {
           class: 'gm-tape',
-          d: `M${short(box.x + 5)} ${short(box.y + 4)}V${short(box.y + box.height - 4)}`,
+          // Over the upper edge, where no word stands.
+          d: `M${short(box.x + 4)} ${short(box.y)}H${short(box.x + box.width - 4)}`,
         })
       : '',
     label('gm-title', box.x + box.width / 2, firstLine, box.lines, 'middle', plate.lineHeight),
