@@ -1,4 +1,7 @@
-/** How long a slow phone takes: with a processor four times slower, with no network, from the files it has saved. */
+/**
+ * How long a slow phone takes: with a processor four times slower, with no network, from the files it has saved. The
+ * browser slows the page's own thread only; its service worker and its database run at the machine's speed.
+ */
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { exportVisits } from '../visit/visit-file.ts';
 import { longLog, readingBlock } from './bench-log.ts';
@@ -20,7 +23,10 @@ export interface Spread {
 }
 
 export interface Speeds {
-  /** A reading handed in, to the frame that shows the next step, its log entry committed. */
+  /**
+   * A reading handed in, to the frame that shows the next step: its log entry committed, and what the next step is judged
+   * by brought in for the first time.
+   */
   readingToScreen: Spread;
   /** A visit gone on with, from the navigation's start to the frame that shows its reading form. */
   firstStepFromCache: Spread;
