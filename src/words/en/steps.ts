@@ -125,6 +125,7 @@ export const steps = {
     usedBy: 'Used by',
     chapters: 'Pages of this guide',
     whole: 'The whole guide on one page, for paper',
+    wholeTitle: 'the whole guide',
     runIt: 'Run this guide, one step at a time',
     map: 'Map of this guide',
     mapOf: (title: string) => `Map: ${title}`,
