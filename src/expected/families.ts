@@ -28,7 +28,9 @@ export const families: Readonly<Record<string, () => Promise<Family>>> = {
   'pv-volts': async () => ({ scales: (await import('./pv/volts.ts')).voltScales }),
   'pv-amps': async () => ({ scales: (await import('./pv/amps.ts')).otherScales }),
   'pv-battery': async () => ({ scales: (await import('./pv/battery.ts')).batteryScales }),
-  'pv-works': async () => ({ works: (await import('./pv/works.ts')).pvWorks }),
+  'pv-string': async () => ({ works: (await import('./pv/works.ts')).stringWorks }),
+  'pv-ground': async () => ({ works: (await import('./pv/ground-works.ts')).groundWorks }),
+  'pv-between': async () => ({ works: (await import('./pv/between.ts')).betweenWorks }),
   waits: async () => ({ waits: (await import('./waits.ts')).waitList }),
 };
 

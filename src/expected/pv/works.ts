@@ -1,17 +1,11 @@
-import type { MessageRef } from '../../quantity/message.ts';
-import { insulationPosition } from '../../worksheets/pv/insulation-position.ts';
 import { vocAt } from '../../worksheets/pv/string-volts.ts';
 import { stringWindow } from '../../worksheets/pv/string-window.ts';
 import type { ExpectContext, WorkDef } from '../context.ts';
-import { betweenWorks } from './between.ts';
+import { refusalOf } from './refusal.ts';
 import { cellRange, hotCells, lightIsWeak, type RunString, runString, stringVoc, voltsU } from './site.ts';
 
 /** Margin on hot working volts for a borrowed coefficient, tolerance and age. Common practice, 2 to 3 %. */
 const hotMargin = 0.03;
-/** Light moves this much between three readings taken in a row. Common practice. */
-const lightDrift = 0.01;
-/** A meter's volts input where the sheet does not know it [Ω]. Common practice. */
-const usualMeterOhms = 1e7;
 /** A reading under this share of the expected string is no whole string, whatever it is. */
 const noStringShare = 0.5;
 
@@ -38,12 +32,6 @@ function windowInputs(
 }
 
 type WindowVerdict = 'noAnswer' | NonNullable<ReturnType<typeof windowOf>['verdict']>;
-
-/** A worksheet's reason for having no answer, under the id by which its words are found. */
-const refusalOf = (worksheet: string, { id, params }: MessageRef): MessageRef => ({
-  id: `worksheet.${worksheet}.${id.slice(id.lastIndexOf('.') + 1)}`,
-  ...(params ? { params } : {}),
-});
 
 function windowOf(inputs: ReturnType<typeof windowInputs>) {
   const result = stringWindow.compute(inputs);
@@ -208,93 +196,6 @@ const startMargin: WorkDef = {
   },
 };
 
-/** Inputs of the insulation worksheet from the three readings of a step. */
-function insulationInputs(context: ExpectContext, { string }: RunString, block: string) {
-  const { sheet, readings } = context;
-  const vocVolts = readings[`${block}.voc`];
-  const positiveVolts = readings[`${block}.plus`];
-  const negativeVolts = readings[`${block}.minus`];
-  if (vocVolts === undefined || positiveVolts === undefined || negativeVolts === undefined) return undefined;
-  const { ofReading, counts } = sheet.meter.dcVolts;
-  return {
-    vocVolts,
-    positiveVolts,
-    negativeVolts,
-    modules: string.modulesInSeries,
-    vocRatedVolts: string.modulesInSeries * string.vocV,
-    meterOhms: sheet.meter.inputOhm ?? usualMeterOhms,
-    meterShare: ofReading ?? 0.01,
-    meterVolts: 0.1 * (counts ?? 3),
-    lightDrift,
-    ...(sheet.inverter.insulationLimitOhm === null
-      ? {}
-      : { ownLimitOhms: sheet.inverter.insulationLimitOhm }),
-  };
-}
-
-function insulationWork(
-  id: string,
-  block: string,
-  answers: readonly string[],
-  answerOf: (verdict: string, place: string) => string,
-): WorkDef {
-  return {
-    id,
-    answers,
-    work(context) {
-      const run = runString(context);
-      if (!run.ok) return run;
-      const inputs = insulationInputs(context, run, block);
-      if (!inputs) return { ok: false, missing: [] };
-      const result = insulationPosition.compute({ ownLimitOhms: undefined, ...inputs });
-      const refusal = answerOf('refused', 'none');
-      return result.ok
-        ? {
-            ok: true,
-            outcome: answerOf(result.out.verdict ?? 'cannotTell', result.out.place ?? 'none'),
-            worksheet: 'insulation-position',
-            inputs,
-            says: insulationPosition.remarks?.({ ownLimitOhms: undefined, ...inputs }, result.out) ?? [],
-          }
-        : {
-            ok: true,
-            outcome: refusal,
-            worksheet: 'insulation-position',
-            inputs,
-            says: [refusalOf('insulation-position', result.reason)],
-          };
-    },
-  };
-}
-
-const placeAnswers: Record<string, string> = {
-  positiveLead: 'leak-at-positive',
-  negativeLead: 'leak-at-negative',
-  between: 'leak-between',
-  none: 'leak-between',
-};
-
-const insulation = insulationWork(
-  'pv-insulation',
-  'pole-ground',
-  ['sound', 'leak-between', 'leak-at-positive', 'leak-at-negative', 'cannot-tell', 'refused'],
-  (verdict, place) =>
-    verdict === 'sound'
-      ? 'sound'
-      : verdict === 'leak'
-        ? placeAnswers[place]!
-        : verdict === 'cannotTell'
-          ? 'cannot-tell'
-          : 'refused',
-);
-
-const insulationAfter = insulationWork(
-  'pv-insulation-after',
-  'retest-ground',
-  ['sound', 'not-sound'],
-  (verdict) => (verdict === 'sound' ? 'sound' : 'not-sound'),
-);
-
 /** Whether this string and one of another tracker may change places. */
 const swapFits: WorkDef = {
   id: 'pv-swap-fits',
@@ -381,15 +282,12 @@ const whatStands: WorkDef = {
   },
 };
 
-/** Arithmetic that decides a step of the PV guide. */
-export const pvWorks: readonly WorkDef[] = [
+/** Arithmetic on the string, its tracker and its light. */
+export const stringWorks: readonly WorkDef[] = [
   window,
   missingModules,
   coldFromMeasured,
   startMargin,
-  insulation,
-  insulationAfter,
   swapFits,
-  ...betweenWorks,
   whatStands,
 ];

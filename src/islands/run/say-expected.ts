@@ -1,6 +1,7 @@
 import type { UnitSystem } from '../../quantity/kinds.ts';
 import type { MessageRef } from '../../quantity/message.ts';
 import { expectedWords } from '../../words/en/expected.ts';
+import { worksheetWordsOf } from '../../words/en/worksheet-words.ts';
 import { fill } from '../worksheet/say.ts';
 
 /** Why a band is where it is, or what a worksheet says, with this site's numbers. */
@@ -13,6 +14,5 @@ export async function sayExpected({ id, params }: MessageRef, units: UnitSystem)
 /** What a worksheet remarks on its result: `worksheet.pre-charge.shortLimit` is `shortLimit` of that worksheet's words. */
 async function ofWorksheet(id: string): Promise<string | undefined> {
   const [, worksheet = '', remark = ''] = /^worksheet\.([^.]+)\.(.+)$/.exec(id) ?? [];
-  const { worksheetWords } = await import('../../words/en/worksheets.ts');
-  return worksheetWords[worksheet]?.says[remark];
+  return (await worksheetWordsOf[worksheet]?.())?.says[remark];
 }

@@ -1,0 +1,10 @@
+import type { WorksheetWords } from '../worksheet-words.ts';
+
+/** The words of one worksheet by its id, fetched alone: a run says a remark of one and has no need of the others. */
+export const worksheetWordsOf: Readonly<Record<string, () => Promise<WorksheetWords>>> = {
+  'string-window': async () => (await import('./worksheets/string-window.ts')).stringWindow,
+  'insulation-position': async () => (await import('./worksheets/insulation-position.ts')).insulationPosition,
+  'pre-charge': async () => (await import('./worksheets/pre-charge.ts')).preCharge,
+  'idle-draw': async () => (await import('./worksheets/idle-draw.ts')).idleDraw,
+  'dc-path': async () => (await import('./worksheets/dc-path.ts')).dcPath,
+};
