@@ -26,7 +26,9 @@ describe('after one visit, with the network off', () => {
     visitor.expected.push(noNetwork);
     visitor.site.requests.length = 0;
     for (const path of pages) {
-      const response = await page.goto(visitor.site.url + path.replace(/index\.html$/, ''));
+      const response = await page.goto(visitor.site.url + path.replace(/index\.html$/, ''), {
+        waitUntil: 'domcontentloaded',
+      });
       expect([path, response?.status(), response?.fromServiceWorker()]).toEqual([path, 200, true]);
       expect(await page.locator('h1').count()).toBe(1);
     }
