@@ -5,7 +5,7 @@ import { fill } from '../worksheet/say.ts';
 
 /** Why a band is where it is, or what a worksheet says, with this site's numbers. */
 export async function sayExpected({ id, params }: MessageRef, units: UnitSystem): Promise<string> {
-  const template = (await ofExpectation(id)) ?? (await ofWorksheet(id));
+  const template = await (id.startsWith('worksheet.') ? ofWorksheet(id) : ofExpectation(id));
   if (template === undefined) throw new Error(`no words for ${id}`);
   return fill(template, params ?? {}, units);
 }
