@@ -47,6 +47,8 @@ export class Driver {
   /** The present step, by what changes with each answer: the steps taken and the block. */
   async #standing(): Promise<string> {
     return this.page.evaluate(() => {
+      // What was refused before is none of the next answer's doing.
+      document.querySelector('.error-summary')?.setAttribute('data-earlier', '');
       const plate = document.querySelector('section.plate[data-now="now"]');
       return `${history.state?.step} ${plate?.getAttribute('data-block')} ${location.search}`;
     });
@@ -186,7 +188,7 @@ export class Driver {
   /** Wait for what becomes of an answer: another step (true), a closed visit (true) or a refusal (false). */
   async #moved(before: string): Promise<boolean> {
     const result = await this.page.waitForFunction((was) => {
-      if (document.querySelector('.error-summary')) return 'refused';
+      if (document.querySelector('.error-summary:not([data-earlier])')) return 'refused';
       const plate = document.querySelector('section.plate[data-now="now"]');
       const now = `${history.state?.step} ${plate?.getAttribute('data-block')} ${location.search}`;
       const closed = plate?.getAttribute('data-kind') === 'end' && !plate.querySelector('.run-go');

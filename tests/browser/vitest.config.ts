@@ -5,8 +5,8 @@ export default defineConfig({
     root: new URL('../..', import.meta.url).pathname,
     include: ['tests/browser/**/*.test.ts'],
     globalSetup: ['tests/browser/support/build-once.ts'],
-    // One file at a time: the tests measure nothing against a busy machine, and two browsers starve each other on two cores.
-    fileParallelism: false,
+    // Two at a time: each waits for its browser more than it works, and the tests time nothing.
+    maxWorkers: 2,
     testTimeout: 60_000,
     hookTimeout: 60_000,
     expect: { poll: { timeout: 15_000 } },
