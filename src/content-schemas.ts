@@ -44,6 +44,26 @@ export const worksheetHead = z.strictObject({
   summary: z.string().min(10),
 });
 
+/** Head of a library article: one idea that the guides lean on. */
+export const libraryHead = z.strictObject({
+  title: z.string().min(3),
+  summary: z.string().min(10),
+  /** How people ask for it. */
+  phrases: z.array(z.string()).default([]),
+  /** Ids of `sources.yaml`. */
+  source: z.array(z.string()).default([]),
+});
+
+/** What the search knows beside the pages' own words. */
+export const searchAliases = z.strictObject({
+  /** Words that say nothing about what is looked for. */
+  ignore: z.array(z.string()),
+  /** What is said, and the words of the pages that it stands for. */
+  means: z.array(z.strictObject({ said: z.array(z.string()).min(1), words: z.array(z.string()).min(1) })),
+  /** More ways to say an entry, by its kind and id, as `guide/pv-no-start`. */
+  said: z.record(z.string(), z.array(z.string())),
+});
+
 /** A term of the trade. */
 export const glossaryEntry = z.strictObject({
   id: z.string(),
@@ -67,5 +87,7 @@ export const sourceEntry = z.strictObject({
 
 export type GuideHead = z.infer<typeof guideHead>;
 export type CauseHead = z.infer<typeof causeHead>;
+export type WorksheetHead = z.infer<typeof worksheetHead>;
+export type LibraryHead = z.infer<typeof libraryHead>;
 export type GlossaryEntry = z.infer<typeof glossaryEntry>;
 export type SourceEntry = z.infer<typeof sourceEntry>;

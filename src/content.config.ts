@@ -1,6 +1,6 @@
 import { defineCollection } from 'astro:content';
 import { file, glob } from 'astro/loaders';
-import { causeHead, glossaryEntry, guideHead, sourceEntry, worksheetHead } from './content-schemas.ts';
+import { causeHead, glossaryEntry, guideHead, libraryHead, sourceEntry, worksheetHead } from './content-schemas.ts';
 
 /** The folder of one language. Another language is another folder. */
 const words = './content/en';
@@ -12,6 +12,7 @@ export const collections = {
   procedures: defineCollection({ loader: prose('procedures'), schema: guideHead }),
   worksheets: defineCollection({ loader: prose('worksheets'), schema: worksheetHead }),
   causes: defineCollection({ loader: prose('causes'), schema: causeHead }),
+  library: defineCollection({ loader: prose('library'), schema: libraryHead }),
   glossary: defineCollection({ loader: file(`${words}/glossary.yaml`), schema: glossaryEntry }),
   sources: defineCollection({ loader: file(`${words}/sources.yaml`), schema: sourceEntry }),
 };

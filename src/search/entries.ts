@@ -1,0 +1,97 @@
+import type { CauseHead, GlossaryEntry, GuideHead, LibraryHead, WorksheetHead } from '../content-schemas.ts';
+import { readBlocks } from '../guide/content-blocks.ts';
+import type { Machine } from '../guide/vocabulary.ts';
+import type { Entry, Phrase } from './search-index.ts';
+
+/** A content file: its head, and its text where that is looked at. */
+interface Written<Head> {
+  id: string;
+  data: Head;
+}
+
+/** Everything written that can be found. */
+export interface SearchContent {
+  guides: readonly (Written<GuideHead> & { body: string })[];
+  procedures: readonly (Written<GuideHead> & { body: string })[];
+  causes: readonly Written<CauseHead>[];
+  worksheets: readonly Written<WorksheetHead>[];
+  library: readonly Written<LibraryHead>[];
+  glossary: readonly GlossaryEntry[];
+  machines: readonly Machine[];
+}
+
+const title = (text: string): Phrase => ({ field: 'title', text });
+const said = (texts: readonly string[]): Phrase[] => texts.map((text) => ({ field: 'said', text }));
+const summary = (text: string): Phrase => ({ field: 'summary', text });
+
+/** What to find, from all that is written. */
+export function entriesOf(content: SearchContent): Entry[] {
+  const guideTitle = new Map(content.guides.map(({ id, data }) => [id, data.title]));
+  return [
+    ...content.guides.map((each) => books('guide', each)),
+    ...content.causes.map(({ id, data }) => {
+      const under = guideTitle.get(data.guide);
+      return {
+        kind: 'cause' as const,
+        id: `cause/${id}`,
+        url: `causes/${id}/`,
+        ...(under === undefined ? {} : { under }),
+        phrases: [title(data.title), ...said(data.also)],
+      };
+    }),
+    ...content.procedures.map((each) => books('procedure', each)),
+    ...content.worksheets.map(({ id, data }) => ({
+      kind: 'worksheet' as const,
+      id: `worksheet/${id}`,
+      url: `worksheets/${id}/`,
+      phrases: [title(data.title), summary(data.summary)],
+    })),
+    ...content.library.map(({ id, data }) => ({
+      kind: 'library' as const,
+      id: `library/${id}`,
+      url: `library/${id}/`,
+      phrases: [title(data.title), ...said(data.phrases), summary(data.summary)],
+    })),
+    ...content.glossary.map(({ id, term, also }) => ({
+      kind: 'glossary' as const,
+      id: `glossary/${id}`,
+      url: `glossary/#${id}`,
+      phrases: [title(term), ...said(also)],
+    })),
+    ...content.guides.flatMap((each) => stepsOf('guides', each, content.machines)),
+    ...content.procedures.flatMap((each) => stepsOf('procedures', each, content.machines)),
+  ];
+}
+
+const books = (kind: 'guide' | 'procedure', { id, data }: Written<GuideHead>): Entry => ({
+  kind,
+  id: `${kind}/${id}`,
+  url: `${kind}s/${id}/`,
+  phrases: [title(data.title), ...said(data.phrases), summary(data.summary)],
+});
+
+/** Steps that nobody looks for by name: a verdict's words stand on its cause's page, an ending's mean nothing alone. */
+const unsought = ['verdict', 'end', 'perform'];
+
+function stepsOf(
+  folder: 'guides' | 'procedures',
+  { id, data, body }: Written<GuideHead> & { body: string },
+  machines: readonly Machine[],
+): Entry[] {
+  const machine = machines.find((each) => each.id === id);
+  let chapter = '';
+  return readBlocks(body).blocks.flatMap((block) => {
+    chapter = data.chapters.find(({ from }) => from === block.id)?.id ?? chapter;
+    const step = block.of === id ? machine?.steps[block.id] : undefined;
+    if (!step || unsought.includes(step.kind) || block.title === '') return [];
+    return [
+      {
+        kind: 'step' as const,
+        id: `step/${id}/${block.id}`,
+        url: `${folder}/${id}/${chapter && `${chapter}/`}#${block.id}`,
+        under: data.title,
+        phrases: [title(block.title)],
+      },
+    ];
+  });
+}

@@ -1,0 +1,120 @@
+import Fuse from 'fuse.js/basic';
+
+/** How a word of the index comes to stand for a typed one. */
+export type How =
+  | 'same'
+  /** The typed word is how it begins: half a word. */
+  | 'begins'
+  /** Nearly the same letters: a slip. */
+  | 'like'
+  /** Said for it. */
+  | 'means';
+
+export interface Likeness {
+  /** Number of the stem in the index. */
+  stem: number;
+  /** 1 for the word itself, less the further off it is. */
+  quality: number;
+  how: How;
+}
+
+/** Words that begin with two typed letters may be half the index; the first so many are enough. */
+const mostBeginnings = 40;
+const mostSlips = 6;
+
+/** Wrong letters allowed, as a part of the typed word's length: one in four letters, two in seven. */
+const slipsAllowed = 0.3;
+const shortestWithSlips = 4;
+
+/** Of two like words the one nearer in length is meant: taken off for every letter more or less. */
+const lengthCost = 0.04;
+/** The first letter is seldom the wrong one. */
+const firstLetterCost = 0.15;
+/** What is further off than this is another word. */
+const leastLike = 0.58;
+
+/**
+ * Finds the words of the index that a typed word may stand for. Fuse looks for slips through the unique words alone, each
+ * held once however many entries have it, and only for words that are no word of the index and not the beginning of one.
+ */
+export class LikeWords {
+  readonly #stems: readonly string[];
+  readonly #at: ReadonlyMap<string, number>;
+  readonly #fuse: Fuse<string>;
+
+  /** @param stems in order of the alphabet, by code units */
+  constructor(stems: readonly string[]) {
+    this.#stems = stems;
+    this.#at = new Map(stems.map((root, index) => [root, index]));
+    this.#fuse = new Fuse(stems, { threshold: slipsAllowed, includeScore: true, minMatchCharLength: 2 });
+  }
+
+  /** The number of a stem; undefined for one that the index does not have. */
+  numberOf(root: string): number | undefined {
+    return this.#at.get(root);
+  }
+
+  /**
+   * @param word as typed, without its case
+   * @param root its stem
+   * @param unfinished true where the reader may still be typing it
+   */
+  find(word: string, root: string, unfinished: boolean): Likeness[] {
+    const same = this.#at.get(root);
+    const beginnings = unfinished || same === undefined ? this.#beginningWith(word, root) : [];
+    if (same !== undefined)
+      return [
+        { stem: same, quality: 1, how: 'same' },
+        // A whole word is more likely meant than one that goes on.
+        ...beginnings
+          .filter(({ stem }) => stem !== same)
+          .map((likeness) => ({ ...likeness, quality: likeness.quality * 0.7 })),
+      ];
+    if (beginnings.length > 0) return beginnings;
+    return root.length < shortestWithSlips ? [] : this.#slips(root);
+  }
+
+  #beginningWith(word: string, root: string): Likeness[] {
+    const found: Likeness[] = [];
+    for (const start of new Set([word, root])) {
+      if (start.length < 2) continue;
+      for (let at = this.#firstFrom(start); at < this.#stems.length; at += 1) {
+        const whole = this.#stems[at]!;
+        if (!whole.startsWith(start) || found.length >= mostBeginnings) break;
+        if (!found.some(({ stem }) => stem === at))
+          found.push({ stem: at, quality: 0.7 + (0.25 * start.length) / whole.length, how: 'begins' });
+      }
+    }
+    return found;
+  }
+
+  #firstFrom(start: string): number {
+    let low = 0;
+    let high = this.#stems.length;
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      if (this.#stems[middle]! < start) low = middle + 1;
+      else high = middle;
+    }
+    return low;
+  }
+
+  #slips(root: string): Likeness[] {
+    const found = this.#fuse
+      .search(root, { limit: 24 })
+      .map(({ item, refIndex, score = 1 }) => ({
+        stem: refIndex,
+        quality:
+          0.95 -
+          score -
+          lengthCost * Math.abs(item.length - root.length) -
+          (item[0] === root[0] ? 0 : firstLetterCost),
+        how: 'like' as const,
+      }))
+      .filter(({ quality }) => quality > leastLike)
+      .sort((a, b) => b.quality - a.quality)
+      .slice(0, mostSlips);
+    const [best] = found;
+    return best ? found.filter(({ quality }) => quality > best.quality - 0.12) : [];
+  }
+}
