@@ -13,7 +13,7 @@ export interface LeanGuide {
 }
 
 /** What the plate shows and the run does not read. */
-const onPage = ['hazards', 'ppe', 'tools', 'minutes', 'energised', 'proves', 'device'];
+const onPage = ['hazards', 'ppe', 'tools', 'minutes', 'energised', 'proves'];
 
 /** A machine without what only its page and the prover read. */
 export function leanMachine(machine: Machine): Machine {

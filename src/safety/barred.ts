@@ -1,6 +1,6 @@
 import type { Effect } from './effects.ts';
 import { type BeginState, type Energy, hasDevice, hasZone } from './energy.ts';
-import type { Variant, Zone } from './plant.ts';
+import type { Device, Variant, Zone } from './plant.ts';
 import { plantStateHolds, provedDead } from './states.ts';
 
 /** Why a step may not be done just now. `state`: the plant is not as the step asks; the others: shown too long ago, or not since. */
@@ -30,10 +30,16 @@ export type Bar =
   | 'not-proved-dead';
 
 /** A finding that an act leans on and that does not keep: missing or grown old. */
-function perished(effect: Effect, e: Energy, variant: Variant): Bar | undefined {
+function perished(
+  effect: Effect,
+  e: Energy,
+  variant: Variant,
+  device: Device | undefined,
+): Bar | undefined {
   if ('open' in effect && effect.open === 'main' && (e.inverterOn || e.loadsOn)) return 'under-load';
-  if ('open' in effect && (effect.open === 'acOut' || effect.open === 'others') && e.loadsOn)
-    return 'under-load';
+  // An output breaker is made to break its load, and a leg that runs high asks for just that.
+  if ('open' in effect && effect.open === 'acOut' && e.loadsOn && device !== 'acOut') return 'under-load';
+  if ('open' in effect && effect.open === 'others' && e.loadsOn) return 'under-load';
   if ('open' in effect && effect.open === 'acIn' && e.sourceRuns) return 'under-load';
   if ('open' in effect && effect.open === 'others' && !hasDevice(e.zero, 'others'))
     return 'current-not-shown';
@@ -47,6 +53,8 @@ function perished(effect: Effect, e: Energy, variant: Variant): Bar | undefined 
   if ('neutral' in effect && effect.neutral === 'proved' && e.neutral === 'unproved')
     return 'neutral-in-doubt';
   if ('loads' in effect && effect.loads === 'on' && e.neutral !== 'sound') return 'neutral-in-doubt';
+  if ('close' in effect && effect.close === 'acOut' && e.loadsOn && e.neutral !== 'sound')
+    return 'neutral-in-doubt';
   if (('lock' in effect && effect.lock === 'main') || ('tagPlus' in effect && effect.tagPlus === 'main'))
     return e.resistorOn ? 'resistor-still-on' : undefined;
   if ('tripExplained' in effect && !hasDevice(e.tripped, effect.tripExplained)) return 'trip-not-noted';
@@ -78,14 +86,14 @@ function perished(effect: Effect, e: Energy, variant: Variant): Bar | undefined 
  * @returns `undefined` when the step may be done
  */
 export function barredBy(
-  node: { step: { state?: BeginState; at?: readonly Zone[] }; edges: readonly { does: readonly Effect[] }[] },
+  node: { step: { state?: BeginState; at?: readonly Zone[]; device?: Device }; edges: readonly { does: readonly Effect[] }[] },
   energy: Energy,
   variant: Variant,
 ): Bar | undefined {
   if (!plantStateHolds(node.step.state ?? 'any', energy, variant, node.step.at ?? [])) return 'state';
   for (const edge of node.edges) {
     const first = edge.does[0];
-    const bar = first && perished(first, energy, variant);
+    const bar = first && perished(first, energy, variant, node.step.device);
     if (bar) return bar;
   }
   return undefined;

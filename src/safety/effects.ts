@@ -57,8 +57,8 @@ export type Effect =
   | { packsAlike: true }
   /** Same-named legs of two units within 5 V for 60 s. */
   | { inStep: true }
-  /** 120 V loads off and V12, V1, V2 in band / then one test load on one leg and still in band. */
-  | { neutral: 'legsInBand' | 'proved' }
+  /** A sign of a lost neutral / 120 V loads off and V12, V1, V2 in band / then one test load on one leg and still in band. */
+  | { neutral: 'inDoubt' | 'legsInBand' | 'proved' }
   /** Cell temperatures and lowest cell known and inside the label's charging limits. */
   | { cellsFitToCharge: true }
   /** A protective device was found tripped or its fuse blown / why it tripped is known or a short test is clear. */

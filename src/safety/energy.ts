@@ -319,6 +319,7 @@ export function applyEffect(e: Energy, effect: Effect): Energy {
   if ('packsAlike' in effect) return { ...clean, packsAlike: true };
   if ('inStep' in effect) return { ...clean, inStep: true };
   if ('neutral' in effect) {
+    if (effect.neutral === 'inDoubt') return { ...clean, neutral: 'unproved' };
     if (effect.neutral === 'legsInBand')
       return { ...clean, neutral: e.neutral === 'unproved' ? 'legsInBand' : e.neutral };
     return { ...clean, neutral: e.neutral === 'unproved' ? 'unproved' : 'sound' };

@@ -32,7 +32,7 @@ export function plantStateHolds(
     case 'any':
       return true;
     case 'asFound':
-      return batteryLive(e) && hasDevice(e.closed, 'pv') && e.inverterOn && asBegun(e);
+      return batteryLive(e) && hasDevice(e.closed, 'pv') && e.inverterOn && asBegun(e) && e.verify !== 'owed';
     case 'running':
       return batteryLive(e) && hasDevice(e.closed, 'pv') && e.inverterOn;
     case 'noLoad':
@@ -70,9 +70,13 @@ export function plantStateHolds(
 /** Nothing stands open that was closed when the run began, nor the other way round. */
 const asBegun = (e: Energy) => e.closed === e.began && !e.plugsParted;
 
+/** House loads are live on a neutral that nobody has shown to hold. */
+const loadsInDoubt = (e: Energy) => e.loadsOn && !open(e, 'acOut') && e.inverterOn && e.neutral !== 'sound';
+
 /** What the plant would be left like if the person walked away now. */
 export function leftAs(e: Energy, variant: Variant): ('untouched' | 'restored' | 'isolated')[] {
   const list: ('untouched' | 'restored' | 'isolated')[] = [];
+  if (loadsInDoubt(e)) return list;
   const quiet = !e.resistorOn && !e.danger;
   const opened = fitted(variant).filter((device) => open(e, device));
   if (asBegun(e) && quiet && e.verify === 'notOwed' && e.touched === 0 && e.inverterOn)

@@ -170,7 +170,15 @@ export const testPoints: Readonly<Record<PointId, TestPoint>> = {
   C: { id: 'C', zone: 'control', anchors: ['C-H', 'C-L'], pairs: [{ id: 'C', red: 'C-H', black: 'C-L' }] },
   A: legs('A', 'acIn'),
   O: legs('O', 'acOut'),
-  D: legs('D', 'loadPanel'),
+  D: {
+    ...legs('D', 'loadPanel'),
+    pairs: [
+      ...legs('D', 'loadPanel').pairs,
+      // Along one conductor of the feeder, end to end.
+      { id: 'OD-L1', red: 'O-L1', black: 'D-L1' },
+      { id: 'OD-L2', red: 'O-L2', black: 'D-L2' },
+    ],
+  },
   R: {
     id: 'R',
     zone: 'loadPanel',

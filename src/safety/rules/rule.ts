@@ -19,6 +19,7 @@ export interface RuleStep {
   readings?: Readonly<Record<string, { mode: string; scale: string; signed?: boolean }>>;
   energised?: boolean;
   proves?: Zone;
+  device?: string;
   items?: readonly { id: string; reading?: { step: string; reading: string; zones: readonly string[] } }[];
   result?: string;
   leaves?: readonly string[];

@@ -141,7 +141,8 @@ export const underLoad: Rule = {
       if (before.loadsOn) return 'other units switched under load';
       if (!hasDevice(before.zero, 'others')) return 'other units opened without zero current shown';
     }
-    if ('open' in effect && effect.open === 'acOut' && before.loadsOn) return 'output opened under load';
+    if ('open' in effect && effect.open === 'acOut' && before.loadsOn && node.step.device !== 'acOut')
+      return 'output opened under load';
     if ('open' in effect && effect.open === 'acIn' && before.sourceRuns)
       return 'AC input opened with its source running';
     if (

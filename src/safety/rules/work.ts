@@ -97,7 +97,10 @@ export const generatorInlet: Rule = {
 export const neutralProof: Rule = {
   id: 'I26',
   onDeed({ node, edge, effect, before, variant }) {
+    if ('close' in effect && effect.close === 'acOut' && before.loadsOn && before.neutral !== 'sound')
+      return 'output closed onto loads with the neutral in doubt';
     if ('neutral' in effect) {
+      if (effect.neutral === 'inDoubt') return undefined;
       if (!earnedBy(node, edge, ['ok'])) return 'neutral called sound without its readings';
       if (effect.neutral === 'legsInBand')
         return before.loadsOn ? 'first legs reading with loads on' : undefined;
