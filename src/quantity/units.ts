@@ -105,6 +105,13 @@ const rows: Record<Exclude<QuantityKind, 'wireSize'>, UnitRow[]> = {
     ['Hz', 1, ['hz', 'hertz', 'HZ']],
     ['kHz', 1e3, ['khz', 'KHz']],
   ],
+  airflow: [
+    ['m³/h', 1 / 3600, ['m3/h', 'm^3/h', 'cmh', 'cubic metres per hour', 'cubic meters per hour'], 'metric'],
+    ['cfm', 0.3048 ** 3 / 60, ['CFM', 'ft3/min', 'ft³/min', 'cubic feet per minute'], 'us'],
+    ['l/s', 1e-3, ['L/s', 'litres per second', 'liters per second'], 'typedOnly'],
+    ['m³/min', 1 / 60, ['m3/min', 'm^3/min'], 'typedOnly'],
+    ['m³/s', 1, ['m3/s', 'm^3/s'], 'typedOnly'],
+  ],
   ratio: [['%', 0.01, ['percent', 'pct']]],
   irradiance: [
     ['W/m²', 1, ['w/m2', 'w/m²', 'w/m^2', 'W/m^2']],
@@ -164,6 +171,7 @@ const usualUnit: Partial<Record<QuantityKind, [us: string, metric: string]>> = {
   length: ['ft', 'm'],
   altitude: ['ft', 'm'],
   wireSize: ['AWG', 'mm²'],
+  airflow: ['cfm', 'm³/h'],
   ratio: ['%', '%'],
 };
 

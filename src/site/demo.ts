@@ -3,6 +3,8 @@ import type { SiteSheet } from './sheet.ts';
 
 const inchM = 0.0254;
 const footM = 0.3048;
+/** One cubic foot a minute. */
+const cfmM3s = footM ** 3 / 60;
 const awg10Mm2 = awgAreaMm2(10);
 const awg4Slash0Mm2 = awgAreaMm2(-3);
 
@@ -96,11 +98,16 @@ export const sallowCreek: SiteSheet = {
     fanRule: 'temperature-or-load',
     fanStartC: 50,
     fanStartLoad: 0.4,
+    fanAirflowM3s: 70 * cfmM3s,
+    efficiency: 0.93,
+    derateStartC: 45,
+    fullPowerToM: 2000,
   },
   parallelUnits: 1,
   trackers: [sallowTracker, { ...sallowTracker, name: 'PV2' }],
   strings: [sallowString, { ...sallowString, name: 'West', tracker: 'PV2', lengthM: 110 * footM }],
   secondSource: { kind: 'generator-manual', ratedW: 3500, neutralBonded: true },
+  outputFeeder: { lengthM: 200 * footM, areaMm2: awgAreaMm2(6) },
   dataLink: { kind: 'can', lengthM: 10 * footM },
   meter,
   notes:
@@ -143,6 +150,10 @@ export const ternLedge: SiteSheet = {
     fanRule: 'temperature',
     fanStartC: 45,
     fanStartLoad: null,
+    fanAirflowM3s: null,
+    efficiency: null,
+    derateStartC: 40,
+    fullPowerToM: null,
   },
   trackers: [
     {
@@ -175,6 +186,7 @@ export const ternLedge: SiteSheet = {
     },
   ],
   secondSource: { kind: 'none', ratedW: null, neutralBonded: null },
+  outputFeeder: { lengthM: 6, areaMm2: 6 },
   dataLink: { kind: 'serial-485', lengthM: 2 },
   meter: { ...meter, categoryV: 600, lowImpedance: false },
   notes: '',

@@ -79,13 +79,18 @@ function walk(schema: z.ZodMiniType, id: string): Fact[] {
       recordFields.includes(key) && id === '' ? [] : walk(part, id === '' ? key : `${id}.${key}`),
     );
   }
+  // A part of the sheet that older sheets have not.
+  const inner = (def as unknown as { innerType?: z.ZodMiniType }).innerType;
+  if (def.type === 'default' && inner?._zod.def.type === 'object') return walk(inner, id);
   return def.type === 'array' ? walk(def.element, `${id}[]`) : [leaf(schema, id)];
 }
 
 function leaf(schema: z.ZodMiniType, id: string): Fact {
-  const outer = schema._zod.def as unknown as { type: string; innerType: z.ZodMiniType };
-  const unknown = outer.type === 'nullable';
-  const inner = unknown ? outer.innerType : schema;
+  const inside = (part: z.ZodMiniType) =>
+    part._zod.def as unknown as { type: string; innerType: z.ZodMiniType };
+  // `orUnknown` is a nullable within a default.
+  const unknown = inside(schema).type === 'default';
+  const inner = unknown ? inside(inside(schema).innerType).innerType : schema;
   return { id, labelId: `site.fact.${id}`, unknownAllowed: unknown, answer: answerOf(inner, id) };
 }
 

@@ -22,8 +22,11 @@ export function quantity(kind: QuantityKind, min: number, max: number, unit?: st
   return schema;
 }
 
-/** A fact that may stay unknown: guides either do without it, take the safe side, or ask for it when they need it. */
-export const orUnknown = <T extends z.ZodMiniType>(schema: T) => z.nullable(schema);
+/**
+ * A fact that may stay unknown: guides either do without it, take the safe side, or ask for it when they need it. A sheet
+ * kept before the fact was asked for does not hold it, and so does not know it.
+ */
+export const orUnknown = <T extends z.ZodMiniType>(schema: T) => z._default(z.nullable(schema), null);
 
 /** A short line a person types: no control characters, never blank. */
 export const shortText = (longest: number) =>

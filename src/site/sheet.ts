@@ -130,6 +130,14 @@ const inverter = z.strictObject({
   fanStartC: orUnknown(quantity('temperature', 0, 100)),
   /** Part of rated load at which the fans start. */
   fanStartLoad: orUnknown(quantity('ratio', 0, 1)),
+  /** Air that one unit's fans move at full speed, in place. */
+  fanAirflowM3s: orUnknown(quantity('airflow', 0.002, 1)),
+  /** Battery to AC at the loads it usually carries, idle draw not counted. */
+  efficiency: orUnknown(quantity('ratio', 0.7, 0.995)),
+  /** Air temperature at its inlet from which the label takes power away. */
+  derateStartC: orUnknown(quantity('temperature', 20, 80)),
+  /** Height above the sea up to which the label gives full power. */
+  fullPowerToM: orUnknown(quantity('altitude', 0, 6000)),
 });
 
 const tracker = z.strictObject({
@@ -197,6 +205,13 @@ const pvString = z.strictObject({
   isolator: pvIsolator,
   /** Devices at the modules that hold them off until told to run. */
   shutdownDevices: orUnknown(z.boolean()),
+});
+
+const outputFeeder = z.strictObject({
+  /** One way, inverter output to load panel. */
+  lengthM: orUnknown(quantity('length', 0.2, 2000)),
+  /** Metal area of one conductor; the neutral's where it differs. */
+  areaMm2: orUnknown(quantity('wireSize', 1, 500)),
 });
 
 const secondSource = z.strictObject({
@@ -273,6 +288,8 @@ export const sheetSchema = z.strictObject({
   trackers: z.array(tracker).check(z.maxLength(12)),
   strings: z.array(pvString).check(z.maxLength(24)),
   secondSource,
+  /** The run from output to load panel. A sheet written before it was asked for does not know it. */
+  outputFeeder: z._default(outputFeeder, { lengthM: null, areaMm2: null }),
   dataLink,
   meter,
   /** Anything else worth knowing on the next visit. */

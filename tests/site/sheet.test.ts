@@ -57,6 +57,18 @@ describe('the demo sites', () => {
   });
 });
 
+describe('a sheet kept before a fact was asked for', () => {
+  it('does not know that fact, and is taken', () => {
+    const { fanAirflowM3s, efficiency, derateStartC, ...older } = sallowCreek.inverter;
+    expect([fanAirflowM3s, efficiency, derateStartC]).not.toContain(null);
+    const result = checkSheet({ ...sallowCreek, inverter: older });
+    expect(result).toMatchObject({
+      ok: true,
+      sheet: { inverter: { fanAirflowM3s: null, efficiency: null, derateStartC: null, idleW: 100 } },
+    });
+  });
+});
+
 describe('each bad value', () => {
   it.each<[string, unknown, string]>([
     ['altitudeM', Number.NaN, 'site.outOfRange'],

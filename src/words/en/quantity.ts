@@ -20,6 +20,7 @@ export const quantityNames: Readonly<Record<string, string>> = {
   wireSize: 'a wire size',
   time: 'a time',
   frequency: 'a frequency',
+  airflow: 'an airflow',
   ratio: 'a percentage',
   irradiance: 'irradiance',
   count: 'a count',

@@ -77,6 +77,11 @@ export const factWords: Readonly<Record<string, FactWords>> = {
   'packBreaker.polarised': isolating.polarised,
   'batteryCable.lengthM': { label: 'Battery cable, one way' },
   'batteryCable.areaMm2': { label: 'Battery cable size', hint: 'AWG such as 4/0, or mm² such as 70 mm².' },
+  'outputFeeder.lengthM': { label: 'Feeder to the load panel, one way' },
+  'outputFeeder.areaMm2': {
+    label: 'Feeder conductor size',
+    hint: 'AWG such as 6, or mm² such as 16 mm². A smaller neutral: its size.',
+  },
   'precharge.resistorOhm': { label: 'Pre-charge resistor' },
   'precharge.ratedW': { label: 'Rated watts of the resistor' },
   'precharge.ratedEnergyJ': {
@@ -104,6 +109,19 @@ export const factWords: Readonly<Record<string, FactWords>> = {
   'inverter.fanRule': { label: 'What turns the fans on' },
   'inverter.fanStartC': { label: 'Fans start at heatsink temperature' },
   'inverter.fanStartLoad': { label: 'Fans start at part of rated load' },
+  'inverter.fanAirflowM3s': {
+    label: 'Air through one unit, fans at full speed',
+    hint: 'From its data sheet, or measured at the outlet. A fan’s own rating in free air is too high: take half of it.',
+  },
+  'inverter.efficiency': {
+    label: 'Efficiency, battery to AC',
+    hint: 'At the loads it usually carries. The figure on the front of a data sheet is the best it ever does.',
+  },
+  'inverter.derateStartC': {
+    label: 'Air temperature from which it gives less power',
+    hint: 'On the label or in the manual, often 40 or 45 °C.',
+  },
+  'inverter.fullPowerToM': { label: 'Height up to which it gives full power' },
   parallelUnits: { label: 'Inverters on this battery and output' },
   trackers: { label: 'Trackers' },
   strings: { label: 'PV strings' },

@@ -69,6 +69,11 @@ export const factGroups: readonly { title: string; starts: readonly string[]; no
   { title: 'Pre-charge resistor', starts: ['precharge.'] },
   { title: 'Inverter', starts: ['inverter.', 'parallelUnits'] },
   { title: 'Second source', starts: ['secondSource.'] },
+  {
+    title: 'Feeder to the load panel',
+    starts: ['outputFeeder.'],
+    note: 'From the inverter’s output to the panel. It says what a sound neutral may lose.',
+  },
   { title: 'Data link', starts: ['dataLink.'] },
   {
     title: 'Your meter',
