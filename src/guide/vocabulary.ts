@@ -60,6 +60,8 @@ export type StepKind =
   | 'discharge'
   /** Wait a stated time. */
   | 'wait'
+  /** Choose the next pair of settings to try of a grid, both sides typed as printed on the equipment. */
+  | 'pair'
   /** Do a whole procedure. */
   | 'perform'
   /** The cause, and the readings it rests on. */
@@ -173,6 +175,17 @@ export interface HoldStep extends StepBase {
   outcomes: Readonly<{ done: StepId | Outcome }>;
 }
 
+/**
+ * A grid of settings at two devices, tried pair by pair (`pairing.ts`). The person hands in the lists once and a pair each
+ * time; the outcome follows from what that changes. Every pair tried with no link leaves only `all-tried`.
+ */
+export interface PairStep extends StepBase {
+  kind: 'pair';
+  /** The step of this machine whose outcome says what came of a try. */
+  result: StepId;
+  outcomes: Readonly<Record<'at-inverter' | 'at-pack' | 'all-tried', StepId | Outcome>>;
+}
+
 /** A whole procedure, inlined. Each of its endings leads somewhere here. */
 export interface PerformStep extends StepBase {
   kind: 'perform';
@@ -212,7 +225,7 @@ export interface EndStep extends StepBase {
   promises?: readonly Promised[];
 }
 
-export type Step = PlainStep | ReadingStep | HoldStep | PerformStep | VerdictStep | EndStep;
+export type Step = PlainStep | ReadingStep | HoldStep | PairStep | PerformStep | VerdictStep | EndStep;
 
 /** A guide or a procedure. */
 export interface Machine {

@@ -1,10 +1,11 @@
 import type { GuideEvent } from '../guide/moves.ts';
 import { endingOf } from './ending.ts';
-import type { Asked, Body, Entry, LoggedReading } from './entries.ts';
+import type { Asked, Body, Entry, EntryOf, LoggedReading } from './entries.ts';
 import { foldEntry, type RunState } from './fold.ts';
 import type { Answered, Input, InputProblem } from './input.ts';
 import type { Knowledge } from './knowledge.ts';
 import { longestNote } from './log-limits.ts';
+import { pairingOf, triedHere } from './pairing-input.ts';
 import { proofEndsMs } from './proof-age.ts';
 import { undoable, wayBack } from './returning.ts';
 import { sheetChanges } from './sheet-changes.ts';
@@ -63,6 +64,8 @@ interface Told {
   readings?: LoggedReading[];
   items?: string[];
   inputs?: Record<string, number | string>;
+  pairing?: EntryOf<'answer'>['pairing'];
+  tried?: EntryOf<'answer'>['tried'];
 }
 
 /** Takes an outcome at the present step; false when the guide has no way for it. */
@@ -185,6 +188,13 @@ function applyToStep(know: Knowledge, draft: Draft, input: StepInput, nowMs: num
   }
   if (isEnd) return problem('run.problem.atEnd');
   if (view.missing.length > 0) return problem('run.problem.missingFacts', { facts: view.missing.join(', ') });
+  if (input.type === 'pair') {
+    const handed = pairingOf(view, input);
+    if (!handed.ok) return [handed.problem];
+    const { outcome, pairing } = handed;
+    const event: GuideEvent = { type: 'outcome', outcome };
+    return take(know, draft, view, event, nowMs, { pairing }) ? [] : problem('run.problem.noWay');
+  }
   if (input.type === 'readings') return takeReadings(know, draft, view, input, nowMs);
   if (input.type === 'goOn') return goOn(know, draft, view, nowMs);
   if (!view.options.includes(input.outcome))
@@ -193,7 +203,8 @@ function applyToStep(know: Knowledge, draft: Draft, input: StepInput, nowMs: num
   if (step.kind === 'verdict' && !verdictOf(know, state)?.supported)
     return problem('run.problem.unsupported');
   const event: GuideEvent = { type: 'outcome', outcome: input.outcome };
-  return take(know, draft, view, event, nowMs) ? [] : problem('run.problem.noWay');
+  const tried = triedHere(know, draft.state, nowMs);
+  return take(know, draft, view, event, nowMs, tried ? { tried } : {}) ? [] : problem('run.problem.noWay');
 }
 
 function takeReadings(

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { longestOption, mostOptions } from '../guide/pairing.ts';
 import { quantityKinds } from '../quantity/kinds.ts';
 import { sheetSchema } from '../site/sheet.ts';
 import { effectSchema } from './effect-schema.ts';
@@ -81,6 +82,22 @@ const begin = z.strictObject({
   sheet: sheetSchema,
 });
 
+const option = z.string().check(z.minLength(1), z.maxLength(longestOption));
+const options = z.array(option).check(z.minLength(1), z.maxLength(mostOptions));
+const pair = z.strictObject({ inverter: option, pack: option });
+
+/** A pairing grid as it stood when a pair of it was chosen, and that pair. */
+const pairing = z.strictObject({
+  inverter: options,
+  pack: options,
+  found: pair,
+  named: z.strictObject({ inverter: z.optional(option), pack: z.optional(option) }),
+  pair: z.optional(pair),
+});
+
+/** What was tried: the pair, and seconds from the plant standing ready with it to this answer. */
+const tried = z.strictObject({ inverter: option, pack: option, waitedS: finite });
+
 const answer = z.strictObject({
   ...stamp,
   kind: z.literal('answer'),
@@ -96,6 +113,8 @@ const answer = z.strictObject({
   inputs: z.optional(z.record(z.string().check(z.maxLength(160)), z.union([finite, label]))),
   /** The items of a hold point that were met. */
   items: z.optional(z.array(id).check(z.maxLength(40))),
+  pairing: z.optional(pairing),
+  tried: z.optional(tried),
   asked: z.optional(asked),
 });
 

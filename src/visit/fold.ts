@@ -1,5 +1,6 @@
 import type { FlatNode } from '../guide/flatten.ts';
 import type { GuideEvent, Position } from '../guide/moves.ts';
+import type { Grid, PairTry } from '../guide/pairing.ts';
 import { type Effect, isAct } from '../safety/effects.ts';
 import {
   applyEffect,
@@ -40,6 +41,8 @@ export interface RunState {
   energy: Energy;
   deeds: readonly Deed[];
   proofs: ProofTimes;
+  /** The pairing grid of the run and what was tried of it, the last try last. Going back takes no try away. */
+  pairing?: { grid: Grid; tries: readonly PairTry[] };
   /** Items of the present step that were ticked. */
   ticked: ReadonlySet<string>;
   lastSeq: number;
@@ -150,7 +153,7 @@ function answered(know: Knowledge, state: RunState, entry: EntryOf<'answer'>): R
   }
   return withDeed(
     {
-      ...state,
+      ...withTry(state, entry),
       position: move.to,
       arrivedAt: entry.at,
       trail: [...state.trail, trailStepOf(entry, standing(state.energy))],
@@ -159,6 +162,20 @@ function answered(know: Knowledge, state: RunState, entry: EntryOf<'answer'>): R
     { seq: entry.seq, does: entry.does },
     entry.at,
   );
+}
+
+/** A pair chosen is a try begun; the answer of the step that says what came of it ends it. */
+function withTry(state: RunState, { pairing, tried, outcome }: EntryOf<'answer'>): RunState {
+  const tries = state.pairing?.tries ?? [];
+  if (pairing) {
+    const { pair, ...grid } = pairing;
+    const open = tries.filter((each) => each.result !== undefined);
+    return { ...state, pairing: { grid, tries: pair ? [...open, pair] : open } };
+  }
+  const last = tries.at(-1);
+  if (!tried || !state.pairing || last?.inverter !== tried.inverter || last.pack !== tried.pack) return state;
+  const known = { ...last, result: outcome, waitedS: tried.waitedS };
+  return { ...state, pairing: { ...state.pairing, tries: [...tries.slice(0, -1), known] } };
 }
 
 function withDeed(state: RunState, deed: Deed, at: string): RunState {

@@ -1,3 +1,4 @@
+import type { Grid, Pair } from '../guide/pairing.ts';
 import type { MessageRef } from '../quantity/message.ts';
 import type { SiteSheet } from '../site/sheet.ts';
 import type { Entry } from './entries.ts';
@@ -27,6 +28,8 @@ export type Input =
   | { type: 'facts'; sheet: SiteSheet }
   /** Go on by the changed guide. */
   | { type: 'changed' }
+  /** The pairing grid as typed, and the pair to try next. */
+  | { type: 'pair'; grid: Grid; pair?: Pair }
   | { type: 'note'; text: string }
   | { type: 'close' };
 

@@ -103,9 +103,18 @@ function answerLine(entry: EntryOf<'answer'>, units: UnitSystem): Line {
     const [verb, object] = Object.entries(act)[0] as [string, string | boolean];
     return { id: 'visit.log.deed', params: { verb, of: String(object) } };
   });
+  const pairs = pairLines(entry);
   const id = entry.by ? `visit.log.by.${entry.by}` : 'visit.log.answer';
   const params = { title: titleOf(entry), answer: entry.asked?.answer ?? '', outcome: entry.outcome };
-  return line(id, params, [...readings, ...deeds]);
+  return line(id, params, [...readings, ...pairs, ...deeds]);
+}
+
+/** The pair chosen of a pairing grid, or the one that this answer speaks of and how long it was given. */
+function pairLines({ pairing, tried }: EntryOf<'answer'>): MessageRef[] {
+  return [
+    ...(pairing?.pair ? [{ id: 'visit.log.pair', params: { ...pairing.pair } }] : []),
+    ...(tried ? [{ id: 'visit.log.tried', params: { ...tried } }] : []),
+  ];
 }
 
 /** A reading as it was typed, understood and judged. */

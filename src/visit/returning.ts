@@ -48,7 +48,7 @@ export function reversalOf(act: Effect): Effect | undefined {
 }
 
 /** Steps that ask: the prover walks the way back to these alone. A deed is undone or reversed, never answered again. */
-const questionKinds = ['look', 'choose', 'display', 'measure'];
+const questionKinds = ['look', 'choose', 'display', 'measure', 'pair'];
 
 const actsFrom = (trail: readonly TrailStep[], index: number): Effect[] =>
   trail.slice(index).flatMap((step) => step.does.filter(isAct));

@@ -1,6 +1,7 @@
 import type { ExpectContext } from '../expected/context.ts';
 import type { Scale } from '../expected/scale.ts';
 import type { FlatNode } from '../guide/flatten.ts';
+import { type Grid, type Pair, type PairTry, standingPair, untried } from '../guide/pairing.ts';
 import { bandFor } from '../guide/reading.ts';
 import type { HoldItem, Reading } from '../guide/vocabulary.ts';
 import type { MessageRef } from '../quantity/message.ts';
@@ -34,6 +35,16 @@ export interface WorkShown {
   says: readonly MessageRef[];
 }
 
+/** The pairing grid of a step, as far as it is known. */
+export interface PairingShown {
+  grid?: Grid;
+  tries: readonly PairTry[];
+  /** How the two sides stand now. */
+  now?: Pair;
+  /** Pairs not tried yet, the one suggested first. */
+  next: readonly Pair[];
+}
+
 /** The step a run stands at, and what it takes to go on. */
 export interface StepView {
   node: FlatNode;
@@ -46,6 +57,7 @@ export interface StepView {
   /** The sheet's own answer. */
   decided?: string;
   work?: WorkShown;
+  pairing?: PairingShown;
   /** When the wait is over. */
   waitEndsMs?: number;
   waitSeconds?: number;
@@ -102,6 +114,17 @@ export function stepView(know: Knowledge, state: RunState): StepView {
       return decided !== undefined && own.includes(decided)
         ? { ...view, decided, missing: unique(missing) }
         : { ...view, options: own, missing: unique(missing) };
+    }
+    case 'pair': {
+      const { grid, tries = [] } = state.pairing ?? {};
+      const next = grid ? untried(grid, tries) : [];
+      const pairing = { tries, next, ...(grid ? { grid, now: standingPair(grid, tries) } : {}) };
+      return {
+        ...view,
+        pairing,
+        options: grid && next.length === 0 ? ['all-tried'] : [],
+        missing: unique(missing),
+      };
     }
     case 'workOut': {
       const work = know.works[step.ask ?? ''];

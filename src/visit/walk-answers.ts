@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { type Grid, type Pair, readOptions, untried } from '../guide/pairing.ts';
 import type { MessageRef } from '../quantity/message.ts';
 import type { RunState } from './fold.ts';
 import type { Input } from './input.ts';
@@ -82,6 +83,11 @@ export function slipsIn(view: StepView, given: OneAnswer | undefined): WalkProbl
       .map(([id]) => id);
     return wrong.length === 0 ? [] : [problem('walk.unknownItems', { items: wrong.join(', ') })];
   }
+  if (step.kind === 'pair') {
+    const wrong =
+      typeof given === 'string' ? [] : Object.keys(given).filter((id) => !pairFields.includes(id));
+    return wrong.length === 0 ? [] : [problem('walk.unknownReadings', { readings: wrong.join(', ') })];
+  }
   if (step.kind === 'wait' && !goingOn.includes(given as string))
     return [problem('walk.holdText', { given: JSON.stringify(given) })];
   if (typeof given !== 'string' && view.readings.length > 0) {
@@ -97,6 +103,7 @@ export function inputsFor(view: StepView, given: OneAnswer | undefined): Input[]
   if (given === 'cant' || given === 'unsure' || given === 'stop') return [{ type: given }];
   if (kind === 'wait' || kind === 'workOut') return [{ type: 'goOn' }];
   if (given === undefined) return [];
+  if (view.pairing && view.options.length === 0) return pairInputs(view.pairing, given);
   if (kind === 'hold' || kind === 'end')
     return [...ticks(view, given), kind === 'hold' ? { type: 'goOn' } : { type: 'close' }];
   if (view.readings.length > 0) return [{ type: 'readings', texts: textsOf(view, given) }];
@@ -107,6 +114,32 @@ function ticks(view: StepView, given: OneAnswer): Input[] {
   return view.items
     .filter((item) => item.by === 'person' && (typeof given === 'string' || given[item.id] === true))
     .map((item) => ({ type: 'confirm', item: item.id, met: true }));
+}
+
+const pairFields: readonly string[] = ['inverter', 'pack', 'found', 'named', 'pair'];
+
+/** `inverter / pack`, either side left empty where nothing is meant. */
+const sides = (text: unknown): Partial<Pair> => {
+  const [inverter = '', pack = ''] = String(text ?? '')
+    .split(' / ')
+    .map((each) => each.trim());
+  return { ...(inverter === '' ? {} : { inverter }), ...(pack === '' ? {} : { pack }) };
+};
+
+/** The grid as a person would type it, and a pair of it; `"next"` is the pair that is suggested. */
+function pairInputs(shown: NonNullable<StepView['pairing']>, given: OneAnswer): Input[] {
+  const told = typeof given === 'string' ? {} : given;
+  const { inverter = '', pack = '' } = sides(told.found);
+  const grid: Grid = shown.grid ?? {
+    inverter: readOptions(String(told.inverter ?? '')),
+    pack: readOptions(String(told.pack ?? '')),
+    found: { inverter, pack },
+    named: sides(told.named),
+  };
+  const asked = sides(told.pair);
+  const [suggested] = untried(grid, shown.tries);
+  const pair = asked.inverter === undefined || asked.pack === undefined ? suggested : (asked as Pair);
+  return [{ type: 'pair', grid, ...(pair ? { pair } : {}) }];
 }
 
 type Texts = Extract<Input, { type: 'readings' }>['texts'];

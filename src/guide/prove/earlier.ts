@@ -1,7 +1,7 @@
 import type { Flat, FlatNode } from '../flatten.ts';
 import { mayGoBack } from '../going-back.ts';
 
-const questionKinds: readonly string[] = ['look', 'choose', 'workOut', 'display', 'measure'];
+const questionKinds: readonly string[] = ['look', 'choose', 'workOut', 'display', 'measure', 'pair'];
 
 /**
  * The earlier questions that a run can be taken back to from each step. Sets of steps are bit rows, because the walk asks

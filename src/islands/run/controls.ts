@@ -13,6 +13,8 @@ export function controlsOf(kind: string, stage: Stage): BuildControls {
       return readings;
     case 'hold':
       return more!.hold;
+    case 'pair':
+      return more!.pairing;
     case 'wait':
       return more!.wait;
     case 'workOut':

@@ -16,7 +16,7 @@ export async function fetchLater(): Promise<Later> {
   return held;
 }
 
-const kinds = ['hold', 'wait', 'workOut', 'verdict', 'end'];
+const kinds = ['hold', 'wait', 'pair', 'workOut', 'verdict', 'end'];
 
 /** True for a step whose controls are in the later part. */
 export function isLater({ step }: FlatNode): boolean {

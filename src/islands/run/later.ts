@@ -6,6 +6,7 @@ export { factsPanel } from './facts-panel.ts';
 export { hold } from './hold.ts';
 export { misfitPanel } from './misfit-panel.ts';
 export { showProblems } from './problems.ts';
+export { pairing } from './pairing.ts';
 export { readingPanel } from './reading-panel.ts';
 export { seriesField } from './series-field.ts';
 export { verdict } from './verdict.ts';

@@ -145,7 +145,8 @@ export const instrumentMode: Rule = {
         continue;
       if (alwaysLive.includes(zone)) return `${bad[0]} on ${zone}`;
       if (zone === 'control') {
-        if (notIsolated(energy, variant).length > 0) return 'both devices of a data pair must be off';
+        if (notIsolated(energy, variant).length > 0 || hasDevice(energy.closed, 'packs'))
+          return 'both devices of a data pair must be off';
       } else if (!provedDead(energy, zone)) return `${bad[0]} on ${zone}, not proved dead`;
     }
     return (step.at ?? []).length === 0 ? `${bad[0]} at no stated zone` : undefined;

@@ -62,6 +62,17 @@ const runMessages: Readonly<Record<string, (params: Params) => string>> = {
     'This cannot be worked out from the readings on record: one is missing or over range. Choose “Not sure”, or go back and read again.',
   'run.problem.unsupported': () =>
     'The readings on record do not bear this verdict out. Go back and take them again.',
+  'run.problem.pair.noGrid': () => 'This step has no pairs to choose from.',
+  'run.problem.pair.noOptions': () => 'No option is typed. Type at least the one that is set now.',
+  'run.problem.pair.manyOptions': () =>
+    'More than six options. Leave out those that are for another chemistry or another voltage.',
+  'run.problem.pair.longOption': () => 'An option is longer than 60 characters. Shorten it.',
+  'run.problem.pair.twiceOption': () => 'An option stands twice. Type each one once.',
+  'run.problem.pair.notFound': () => 'Choose what is set now: it must be one of the options typed.',
+  'run.problem.pair.notNamed': () => 'What the papers name must be one of the options typed.',
+  'run.problem.pair.noPair': () => 'Choose a pair to try.',
+  'run.problem.pair.strange': () => 'That pair is not made of the options typed.',
+  'run.problem.pair.tried': () => 'That pair was tried already. Choose another.',
   'run.problem.noReadings': () => 'This step asks for no number.',
   'run.problem.noSuchReading': ({ reading, readings }) =>
     `This step has no reading “${reading}”. It asks for: ${readings}.`,

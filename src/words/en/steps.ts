@@ -14,6 +14,7 @@ export const steps = {
     handleLive: 'Work on parts that stay live',
     discharge: 'Discharge',
     wait: 'Wait',
+    pair: 'Choose a pair',
     perform: 'Do a procedure',
     verdict: 'Verdict',
     end: 'End',
@@ -48,6 +49,13 @@ export const steps = {
     display: '',
     watch: 's',
   } as Readonly<Record<string, string>>,
+  pair: {
+    title: 'Grid to fill in',
+    how: 'Write the options as printed on your equipment. Put the pair set now in first, as found. In each cell: no link or link, and the seconds you gave it. A full grid ends at “every pair tried”.',
+    corner: 'Pack down, inverter across',
+    inverter: 'Inv.',
+    pack: 'Pack',
+  },
   lead: {
     red: 'red on',
     black: 'black on',

@@ -36,6 +36,9 @@ export const visitMessages: Readonly<Record<string, (params: Params) => string>>
     }`,
   'visit.log.overRange': (params) =>
     `${params.label}: typed “${params.typed}”, over the meter’s range: ${judgedAs(params)}.${bandOf(params)}`,
+  'visit.log.pair': ({ inverter, pack }) => `Pair to try: inverter “${inverter}”, pack “${pack}”.`,
+  'visit.log.tried': ({ inverter, pack, waitedS }) =>
+    `Pair tried: inverter “${inverter}”, pack “${pack}”, given ${waitedS} s.`,
   'visit.log.confirmed': ({ title, item }) => `${title}. Confirmed: ${item}`,
   'visit.log.unconfirmed': ({ title, item }) => `${title}. No longer confirmed: ${item}`,
   'visit.log.facts': () => 'Site sheet changed.',
