@@ -3,7 +3,7 @@ import { basename, join } from 'node:path';
 import { z } from 'astro/zod';
 import { parse } from 'yaml';
 import { guides, procedures } from '../../machines/index.ts';
-import { causeHead, glossaryEntry, guideHead, sourceEntry } from '../content-schemas.ts';
+import { causeHead, glossaryEntry, guideHead, libraryHead, sourceEntry } from '../content-schemas.ts';
 import type { ContentFile, ContentInput } from '../guide/content-check.ts';
 import type { ContentFinding } from '../guide/content-finding.ts';
 import { hazardRisks, signalWord } from '../safety/hazard-severity.ts';
@@ -17,11 +17,13 @@ const words = join(top, 'content/en');
 
 const headPattern = /^---\r?\n([\s\S]*?)\r?\n---/;
 
+const headOf = { guide: guideHead, procedure: guideHead, cause: causeHead, library: libraryHead } as const;
+
 /** A content file's head, held to its schema, or what is wrong with it in words. */
 function head(source: string, kind: ContentFile['kind']) {
   try {
     const written: unknown = parse(headPattern.exec(source)?.[1] ?? '');
-    const read = (kind === 'cause' ? causeHead : guideHead).safeParse(written);
+    const read = headOf[kind].safeParse(written);
     return read.success ? read.data : z.prettifyError(read.error);
   } catch (error) {
     return (error instanceof Error ? error.message : String(error)).split('\n')[0]!;
@@ -69,6 +71,7 @@ export function readContent(cited: ContentInput['cited'] = []): ContentInput {
     ...filesOf('guides', 'guide', broken),
     ...filesOf('procedures', 'procedure', broken),
     ...filesOf('causes', 'cause', broken),
+    ...filesOf('library', 'library', broken),
   ];
   return {
     guides,

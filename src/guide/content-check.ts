@@ -14,8 +14,8 @@ import type { HoldItem, Machine, Step, StepId } from './vocabulary.ts';
 /** One content file. */
 export interface ContentFile {
   path: string;
-  kind: 'guide' | 'procedure' | 'cause';
-  /** The file's name without its ending: the machine's or the cause's id. */
+  kind: 'guide' | 'procedure' | 'cause' | 'library';
+  /** The file's name without its ending: the machine's, the cause's or the article's id. */
   id: string;
   /** The file's whole text. */
   source: string;
@@ -200,7 +200,7 @@ function nameFindings(step: Step, words: WordLists): string[] {
 function orphanFiles(input: ContentInput): ContentFinding[] {
   return input.files
     .filter(({ kind, id }) => {
-      if (kind === 'cause') return false;
+      if (kind === 'cause' || kind === 'library') return false;
       return !(kind === 'guide' ? input.guides : input.procedures).some((machine) => machine.id === id);
     })
     .map(({ path, id, kind }) => ({

@@ -71,7 +71,8 @@ function wordShown(root: string, seen: ReadonlyMap<string, number>): string {
   return best === root ? '' : best;
 }
 
-const gaps = (numbers: readonly number[]): number[] => numbers.map((number, at) => number - (numbers[at - 1] ?? 0));
+const gaps = (numbers: readonly number[]): number[] =>
+  numbers.map((number, at) => number - (numbers[at - 1] ?? 0));
 
 function meanings(
   { means }: Aliases,

@@ -6,6 +6,7 @@ export const chrome = {
   menu: 'Menu',
   nav: {
     label: 'Main',
+    search: 'Search',
     guides: 'Find the fault',
     procedures: 'Work safely',
     worksheets: 'Worksheets',

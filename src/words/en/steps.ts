@@ -160,6 +160,10 @@ export const steps = {
     alsoCalled: 'Also said as',
     worst: 'Worst hazard',
   },
+  library: {
+    title: 'Library',
+    lede: 'The few ideas that the guides lean on, each in two minutes.',
+  },
   glossary: {
     title: 'Glossary',
     lede: 'The trade’s words as this guide uses them.',
