@@ -9,7 +9,7 @@ import type { Said } from './say.ts';
  */
 
 /** What the person is busy with; the shelf is ordered by it. */
-export const worksheetGroups = ['pv', 'battery-dc', 'ac'] as const;
+export const worksheetGroups = ['pv', 'battery-dc', 'ac', 'heat'] as const;
 export type WorksheetGroup = (typeof worksheetGroups)[number];
 
 /** A number the person types or the site sheet gives. Bounds are inclusive; the words say why they stand where they do. */

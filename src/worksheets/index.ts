@@ -2,6 +2,7 @@ import { dcPath } from './battery-dc/dc-path.ts';
 import { idleDraw } from './battery-dc/idle-draw.ts';
 import { preCharge } from './battery-dc/pre-charge.ts';
 import type { AnyWorksheet } from './define.ts';
+import { heatRise } from './heat/heat-rise.ts';
 import { insulationPosition } from './pv/insulation-position.ts';
 import { stringWindow } from './pv/string-window.ts';
 
@@ -12,6 +13,7 @@ export const worksheets: readonly AnyWorksheet[] = [
   preCharge,
   idleDraw,
   dcPath,
+  heatRise,
 ];
 
 /** The worksheet of an id; throws on an id that names none, which is a slip in our own files. */

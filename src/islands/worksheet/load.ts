@@ -28,4 +28,8 @@ export const loadWorksheet: Readonly<Record<string, () => Promise<LoadedWorkshee
     worksheet: (await import('../../worksheets/battery-dc/dc-path.ts')).dcPath,
     words: (await import('../../words/en/worksheets/dc-path.ts')).dcPath,
   }),
+  'heat-rise': async () => ({
+    worksheet: (await import('../../worksheets/heat/heat-rise.ts')).heatRise,
+    words: (await import('../../words/en/worksheets/heat-rise.ts')).heatRise,
+  }),
 };

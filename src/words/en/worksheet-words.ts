@@ -7,4 +7,5 @@ export const worksheetWordsOf: Readonly<Record<string, () => Promise<WorksheetWo
   'pre-charge': async () => (await import('./worksheets/pre-charge.ts')).preCharge,
   'idle-draw': async () => (await import('./worksheets/idle-draw.ts')).idleDraw,
   'dc-path': async () => (await import('./worksheets/dc-path.ts')).dcPath,
+  'heat-rise': async () => (await import('./worksheets/heat-rise.ts')).heatRise,
 };

@@ -2,7 +2,7 @@
 export const worksheetPage = {
   title: 'Worksheets',
   lede: 'Arithmetic for this trade, with the working shown and the source named. Figures are filled from your site; change any of them.',
-  groups: { pv: 'PV strings', 'battery-dc': 'Battery and DC', ac: 'AC' },
+  groups: { pv: 'PV strings', 'battery-dc': 'Battery and DC', ac: 'AC', heat: 'Heat and air' },
   numbers: 'Numbers',
   result: 'Result',
   remarks: 'What it means here',

@@ -1,5 +1,6 @@
 import type { WorksheetWords } from '../worksheet-words.ts';
 import { dcPath } from './worksheets/dc-path.ts';
+import { heatRise } from './worksheets/heat-rise.ts';
 import { idleDraw } from './worksheets/idle-draw.ts';
 import { insulationPosition } from './worksheets/insulation-position.ts';
 import { preCharge } from './worksheets/pre-charge.ts';
@@ -12,4 +13,5 @@ export const worksheetWords: Readonly<Record<string, WorksheetWords>> = {
   'pre-charge': preCharge,
   'idle-draw': idleDraw,
   'dc-path': dcPath,
+  'heat-rise': heatRise,
 };

@@ -1,5 +1,6 @@
 import type { OutsideCheck } from '../outside-check.ts';
 import { dcPathChecks } from './dc-path.ts';
+import { heatChecks } from './heat-rise.ts';
 import { idleChecks } from './idle-draw.ts';
 import { insulationChecks } from './insulation-position.ts';
 import { preChargeChecks } from './pre-charge.ts';
@@ -12,4 +13,5 @@ export const outsideChecks: readonly OutsideCheck[] = [
   ...insulationChecks,
   ...idleChecks,
   ...dcPathChecks,
+  ...heatChecks,
 ];
