@@ -3,6 +3,8 @@ import { idleDraw } from './battery-dc/idle-draw.ts';
 import { preCharge } from './battery-dc/pre-charge.ts';
 import type { AnyWorksheet } from './define.ts';
 import { heatRise } from './heat/heat-rise.ts';
+import { linkEnds } from './link/link-ends.ts';
+import { runByVoltage } from './link/run-by-voltage.ts';
 import { insulationPosition } from './pv/insulation-position.ts';
 import { stringWindow } from './pv/string-window.ts';
 
@@ -13,6 +15,8 @@ export const worksheets: readonly AnyWorksheet[] = [
   preCharge,
   idleDraw,
   dcPath,
+  linkEnds,
+  runByVoltage,
   heatRise,
 ];
 

@@ -28,6 +28,14 @@ export const loadWorksheet: Readonly<Record<string, () => Promise<LoadedWorkshee
     worksheet: (await import('../../worksheets/battery-dc/dc-path.ts')).dcPath,
     words: (await import('../../words/en/worksheets/dc-path.ts')).dcPath,
   }),
+  'link-ends': async () => ({
+    worksheet: (await import('../../worksheets/link/link-ends.ts')).linkEnds,
+    words: (await import('../../words/en/worksheets/link-ends.ts')).linkEnds,
+  }),
+  'run-by-voltage': async () => ({
+    worksheet: (await import('../../worksheets/link/run-by-voltage.ts')).runByVoltage,
+    words: (await import('../../words/en/worksheets/run-by-voltage.ts')).runByVoltage,
+  }),
   'heat-rise': async () => ({
     worksheet: (await import('../../worksheets/heat/heat-rise.ts')).heatRise,
     words: (await import('../../words/en/worksheets/heat-rise.ts')).heatRise,

@@ -6,6 +6,8 @@ export const worksheetWordsOf: Readonly<Record<string, () => Promise<WorksheetWo
   'insulation-position': async () => (await import('./worksheets/insulation-position.ts')).insulationPosition,
   'pre-charge': async () => (await import('./worksheets/pre-charge.ts')).preCharge,
   'idle-draw': async () => (await import('./worksheets/idle-draw.ts')).idleDraw,
+  'link-ends': async () => (await import('./worksheets/link-ends.ts')).linkEnds,
+  'run-by-voltage': async () => (await import('./worksheets/run-by-voltage.ts')).runByVoltage,
   'dc-path': async () => (await import('./worksheets/dc-path.ts')).dcPath,
   'heat-rise': async () => (await import('./worksheets/heat-rise.ts')).heatRise,
 };

@@ -3,7 +3,9 @@ import { dcPath } from './worksheets/dc-path.ts';
 import { heatRise } from './worksheets/heat-rise.ts';
 import { idleDraw } from './worksheets/idle-draw.ts';
 import { insulationPosition } from './worksheets/insulation-position.ts';
+import { linkEnds } from './worksheets/link-ends.ts';
 import { preCharge } from './worksheets/pre-charge.ts';
+import { runByVoltage } from './worksheets/run-by-voltage.ts';
 import { stringWindow } from './worksheets/string-window.ts';
 
 /** The words of every worksheet, by its id. */
@@ -13,5 +15,7 @@ export const worksheetWords: Readonly<Record<string, WorksheetWords>> = {
   'pre-charge': preCharge,
   'idle-draw': idleDraw,
   'dc-path': dcPath,
+  'link-ends': linkEnds,
+  'run-by-voltage': runByVoltage,
   'heat-rise': heatRise,
 };

@@ -3,7 +3,9 @@ import { dcPathChecks } from './dc-path.ts';
 import { heatChecks } from './heat-rise.ts';
 import { idleChecks } from './idle-draw.ts';
 import { insulationChecks } from './insulation-position.ts';
+import { linkEndsChecks } from './link-ends.ts';
 import { preChargeChecks } from './pre-charge.ts';
+import { runByVoltageChecks } from './run-by-voltage.ts';
 import { stringWindowChecks } from './string-window.ts';
 
 /** Every published figure that a worksheet is held to. */
@@ -13,5 +15,7 @@ export const outsideChecks: readonly OutsideCheck[] = [
   ...insulationChecks,
   ...idleChecks,
   ...dcPathChecks,
+  ...linkEndsChecks,
+  ...runByVoltageChecks,
   ...heatChecks,
 ];
