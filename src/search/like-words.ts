@@ -16,6 +16,8 @@ export interface Likeness {
   /** 1 for the word itself, less the further off it is. */
   quality: number;
   how: How;
+  /** `means`, where what was typed is not itself the word that stands for another but like it: that word's number. */
+  via?: number;
 }
 
 /** Words that begin with two typed letters may be half the index; the first so many are enough. */

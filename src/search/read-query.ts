@@ -41,7 +41,9 @@ export function readQuery(text: string, index: LoadedIndex): Term[] {
 
   const stands = read.map(({ word, root, open }) => {
     const own = index.words.find(word, root, open);
-    const meant = own.flatMap(({ stem: at, quality }) => meaning(index.stems[at]!, quality, index));
+    const meant = own.flatMap(({ stem: at, quality, how }) =>
+      meaning(index.stems[at]!, quality, index).map((each) => (how === 'same' ? each : { ...each, via: at })),
+    );
     return [...own, ...meant];
   });
   addJoined(read, stands, index);

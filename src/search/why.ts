@@ -2,7 +2,7 @@ import type { How } from './like-words.ts';
 import type { LoadedIndex } from './loaded-index.ts';
 import type { Term } from './read-query.ts';
 import type { Field } from './search-index.ts';
-import { stem, tokensOf } from './spelling.ts';
+import { stem, type Token, tokensOf } from './spelling.ts';
 
 /** A piece of the phrase that fits; `met` where it answers a typed word. */
 export interface Piece {
@@ -31,27 +31,56 @@ export function whyOf(phrase: number, terms: readonly Term[], index: LoadedIndex
   const pieces: Piece[] = [];
   const taken = new Map<string, Taken>();
   let done = 0;
-  for (const { word, from, to } of tokensOf(text)) {
+  for (const { word, from, to } of wordsShown(text, terms, index)) {
     const reading = readingOf(stem(word), terms, index);
     if (!reading) continue;
     if (from > done) pieces.push({ text: text.slice(done, from), met: false });
     pieces.push({ text: text.slice(from, to), met: true });
     done = to;
-    const { typed, how, quality } = reading;
-    if (how !== 'same' && quality > (taken.get(typed)?.as ? 1 : 0))
-      taken.set(typed, { typed, as: text.slice(from, to), how });
+    const as = text.slice(from, to);
+    if (reading.how !== 'same' && !taken.has(reading.typed))
+      taken.set(reading.typed, takenFor(reading, as, index));
   }
   if (done < text.length) pieces.push({ text: text.slice(done), met: false });
   return { field, pieces, taken: [...taken.values()] };
 }
 
+/** The words of a phrase; a hyphened pair as one where that is what was typed. */
+function wordsShown(text: string, terms: readonly Term[], index: LoadedIndex): Token[] {
+  const shown: Token[] = [];
+  for (const token of tokensOf(text)) {
+    const before = shown.at(-1);
+    if (before && /^[-‑–]$/.test(text.slice(before.to, token.from))) {
+      const pair = { word: before.word + token.word, from: before.from, to: token.to };
+      if (readingOf(stem(pair.word), terms, index)) {
+        shown[shown.length - 1] = pair;
+        continue;
+      }
+    }
+    shown.push(token);
+  }
+  return shown;
+}
+
+interface Reading {
+  typed: string;
+  how: How;
+  via?: number;
+}
+
 /** The typed word that a word of the phrase answers best. */
-function readingOf(root: string, terms: readonly Term[], { words }: LoadedIndex) {
+function readingOf(root: string, terms: readonly Term[], { words }: LoadedIndex): Reading | undefined {
   const at = words.numberOf(root);
   if (at === undefined) return undefined;
-  return terms
-    .flatMap(({ word, stands }) =>
-      stands.filter(({ stem }) => stem === at).map(({ how, quality }) => ({ typed: word, how, quality })),
-    )
-    .sort((a, b) => b.quality - a.quality)[0];
+  let best: (Reading & { quality: number }) | undefined;
+  for (const { word: typed, stands } of terms)
+    for (const each of stands)
+      if (each.stem === at && each.quality > (best?.quality ?? 0)) best = { typed, ...each };
+  return best;
 }
+
+const takenFor = ({ typed, how, via }: Reading, as: string, { shown }: LoadedIndex): Taken => ({
+  typed: via === undefined ? typed : `${typed} (${shown[via]})`,
+  as,
+  how: how === 'same' ? 'like' : how,
+});

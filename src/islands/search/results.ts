@@ -21,22 +21,21 @@ export function resultList(found: Found): HTMLElement[] {
 
 function hit({ kind, url, title, under, why }: Hit): HTMLLIElement {
   const kindText = [words.kinds[kind] ?? kind, under && words.under(under)].filter(Boolean).join(', ');
+  // Where its name is the reason, the name is marked, and not said again.
+  const named = why.field === 'title';
   return make(
     'li',
     { attrs: { 'data-kind': kind } },
-    make('a', { href: href(url), textContent: title }),
+    make('a', { href: href(url) }, make('span', {}, ...(named ? marked(why) : [title]))),
     make('p', { className: 'search-kind', textContent: kindText }),
-    ...reason(why),
+    !named && make('p', { className: 'search-why' }, `${words.why[why.field]}: “`, ...marked(why), '”'),
+    why.taken.length > 0 && make('p', { className: 'search-why', textContent: readings(why) }),
   );
 }
 
-/** Why a hit fits: the words met, marked, and how the typed ones were read. */
-function reason({ field, pieces, taken }: Why): HTMLElement[] {
-  const text = pieces.map(({ text, met }) => (met ? make('mark', { textContent: text }) : text));
-  const lines = [make('p', { className: 'search-why' }, `${words.why[field]}: “`, ...text, '”')];
-  if (taken.length > 0) {
-    const said = taken.map(({ typed, as, how }) => words.taken[how]!(typed, as)).join('; ');
-    lines.push(make('p', { className: 'search-why', textContent: `${said}.` }));
-  }
-  return lines;
-}
+const marked = ({ pieces }: Why): (string | HTMLElement)[] =>
+  pieces.map(({ text, met }) => (met ? make('mark', { textContent: text }) : text));
+
+/** How the typed words were read, where they are not the page's own. */
+const readings = ({ taken }: Why): string =>
+  `${taken.map(({ typed, as, how }) => words.taken[how]!(typed, as)).join('; ')}.`;

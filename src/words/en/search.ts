@@ -12,11 +12,9 @@ const kinds: Readonly<Record<string, string>> = {
 
 export const search = {
   title: 'Search',
-  lede: 'Say it as you would on the phone. Slips and half words are forgiven.',
+  lede: 'Say it as you would on the phone.',
   label: 'What does it do, or what do you look for?',
   submit: 'Search',
-  examples: ['lights bright on one half', 'no watts from the roof', 'pre-charge resistor'],
-  example: 'For example',
   loading: 'Fetching the index.',
   failed: 'The index could not be fetched. Pick from the list of symptoms.',
   noScript: 'Searching needs a script, and none is running here. Pick what you see.',
@@ -32,12 +30,11 @@ export const search = {
   unknown: (words: readonly string[]): string =>
     `Not known here: ${words.map((word) => `“${word}”`).join(', ')}.`,
   why: {
-    title: 'Its name',
     said: 'People say',
-    summary: 'What it does',
+    summary: 'In short',
   } as Readonly<Record<string, string>>,
   taken: {
-    begins: (typed: string, as: string) => `“${typed}” taken as the beginning of “${as}”`,
+    begins: (typed: string, as: string) => `“${typed}” read as “${as}”`,
     like: (typed: string, as: string) => `“${typed}” read as “${as}”`,
     means: (typed: string, as: string) => `“${typed}” taken for “${as}”`,
   } as Readonly<Record<string, (typed: string, as: string) => string>>,
