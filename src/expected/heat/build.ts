@@ -1,0 +1,40 @@
+import type { ExpectContext, Missing, ScaleDef } from '../context.ts';
+import { type Edge, scaleOf } from '../pv/build.ts';
+
+/** What a scale of this family is made from; `undefined` where an earlier reading it stands on was not taken. */
+interface Made {
+  edges: readonly Edge[];
+  expected: string;
+  nominal?: number;
+  why: string;
+  params: Readonly<Record<string, number>>;
+}
+
+/** A scale definition from its zones and what the site makes of them. */
+export function heatScale(
+  id: string,
+  kind: ScaleDef['kind'],
+  zones: readonly string[],
+  make: (context: ExpectContext) => Made | Missing | undefined,
+): ScaleDef {
+  return {
+    id,
+    kind,
+    zones,
+    build(context) {
+      const made = make(context);
+      if (!made) return { ok: false, missing: [] };
+      if ('missing' in made) return made;
+      const { edges, expected, nominal, why, params } = made;
+      return {
+        ok: true,
+        scale: scaleOf(id, kind, edges, {
+          expected,
+          ...(nominal === undefined ? {} : { nominal }),
+          why: [{ id: why, params }],
+          uses: params,
+        }),
+      };
+    },
+  };
+}
