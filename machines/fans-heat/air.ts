@@ -55,6 +55,7 @@ export const air = {
     kind: 'look',
     state: 'asFound',
     hazards: ['moving-parts', 'hot-surface'],
+    tools: ['paper-strip'],
     minutes: 3,
     outcomes: { 'comes-round': 'v-recirculated-seen', blocked: 'v-blocked', free: 'outlet-air' },
     cant: 'outlet-air',
@@ -98,7 +99,7 @@ export const air = {
   },
   'v-dust': {
     kind: 'verdict',
-    hazards: ['moving-parts'],
+    hazards: ['dc-link', 'moving-parts'],
     causes: ['dust-clogged'],
     because: [
       { step: 'outlet-air', outcomes: ['hotter'] },
@@ -108,7 +109,7 @@ export const air = {
   },
   'v-weak-flow': {
     kind: 'verdict',
-    hazards: ['moving-parts'],
+    hazards: ['dc-link', 'moving-parts'],
     causes: ['dust-clogged', 'fan-failed'],
     because: [
       { step: 'outlet-air', outcomes: ['hotter'] },
@@ -118,7 +119,7 @@ export const air = {
   },
   'v-weak-flow-unseen': {
     kind: 'verdict',
-    hazards: ['moving-parts'],
+    hazards: ['dc-link', 'moving-parts'],
     causes: ['dust-clogged', 'fan-failed'],
     because: [{ step: 'outlet-air', outcomes: ['hotter'] }],
     outcomes: { 'service-did': 'retest-choose', refer: 'referred' },
@@ -135,7 +136,7 @@ export const air = {
   },
   'v-dust-seen': {
     kind: 'verdict',
-    hazards: ['moving-parts'],
+    hazards: ['dc-link', 'moving-parts'],
     causes: ['dust-clogged'],
     because: [{ step: 'grille-look', outcomes: ['clogged'] }],
     outcomes: { 'make-safe': 'make-safe', refer: 'referred' },

@@ -84,9 +84,9 @@ export const firstLook = {
     minutes: 1,
     readings: { sink: { point: 'display', scale: 'heat-sink', mode: 'display', signed: true } },
     outcomes: {
-      'too-cold': 'ease-off',
-      cool: 'ease-off',
-      warm: 'room-air',
+      'colder-than-air': 'ease-off',
+      'below-start': 'ease-off',
+      'past-start': 'room-air',
       undetermined: 'ease-off',
     },
     cant: 'ease-off',

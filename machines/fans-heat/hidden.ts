@@ -60,6 +60,7 @@ export const hidden = {
     items: [{ id: 'not-the-unit' }, { id: 'clamp-rated' }, { id: 'gear-on' }, { id: 'search-off' }],
     outcomes: { done: 'clamp-one' },
     cant: 'loads-back-refer',
+    unsure: 'loads-back-refer',
   },
   'clamp-one': {
     kind: 'measure',

@@ -85,6 +85,7 @@ export const hot = {
     kind: 'look',
     state: 'asFound',
     hazards: ['moving-parts'],
+    tools: ['paper-strip'],
     minutes: 2,
     outcomes: {
       'all-blow': 'room-air',
@@ -135,9 +136,9 @@ export const hot = {
     minutes: 1,
     readings: { sink: { point: 'display', scale: 'heat-sink-due', mode: 'display', signed: true } },
     outcomes: {
-      'too-cold': 'fin-silent',
-      cool: 'fin-silent',
-      warm: 'v-fan-failed',
+      'colder-than-air': 'fin-silent',
+      'below-start': 'fin-silent',
+      'past-start': 'v-fan-failed',
       undetermined: 'fin-silent',
     },
     cant: 'fin-alone',
@@ -145,11 +146,11 @@ export const hot = {
   },
   'v-fan-failed': {
     kind: 'verdict',
-    hazards: ['hot-surface', 'moving-parts'],
+    hazards: ['dc-link', 'hot-surface', 'moving-parts'],
     causes: ['fan-failed'],
     because: [
       { step: 'fans-turn', outcomes: ['silent', 'one-silent'] },
-      { step: 'sink-silent', outcomes: ['warm'] },
+      { step: 'sink-silent', outcomes: ['past-start'] },
     ],
     outcomes: { 'make-safe': 'make-safe', 'service-did': 'retest-choose', refer: 'referred' },
   },
@@ -171,7 +172,7 @@ export const hot = {
   },
   'v-sensor-low': {
     kind: 'verdict',
-    hazards: ['hot-surface'],
+    hazards: ['dc-link', 'hot-surface'],
     causes: ['fan-sensor-stuck'],
     because: [
       { step: 'fans-turn', outcomes: ['silent', 'one-silent'] },
@@ -186,17 +187,17 @@ export const hot = {
     tools: ['thermometer', 'tape'],
     minutes: 4,
     readings: { fin: tempOf('case', 'heat-fin-start') },
-    outcomes: { below: 'room-air', above: 'v-fan-or-sensor', undetermined: 'room-air' },
+    outcomes: { 'below-start': 'room-air', 'past-start': 'v-fan-or-sensor', undetermined: 'room-air' },
     cant: 'room-air',
     unsure: 'room-air',
   },
   'v-fan-or-sensor': {
     kind: 'verdict',
-    hazards: ['hot-surface', 'moving-parts'],
+    hazards: ['dc-link', 'hot-surface', 'moving-parts'],
     causes: ['fan-failed', 'fan-sensor-stuck'],
     because: [
       { step: 'fans-turn', outcomes: ['silent', 'one-silent'] },
-      { step: 'fin-alone', outcomes: ['above'] },
+      { step: 'fin-alone', outcomes: ['past-start'] },
     ],
     outcomes: { 'make-safe': 'make-safe', 'service-did': 'retest-choose', refer: 'referred' },
   },

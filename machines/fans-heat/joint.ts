@@ -42,7 +42,7 @@ export const joint = {
     tools: ['thermometer'],
     minutes: 4,
     readings: { cooler: tempOf('jacket', 'heat-jacket') },
-    outcomes: { cool: 'joint-heat', hot: 'refer-joint', undetermined: 'joint-heat' },
+    outcomes: { 'cool-enough': 'joint-heat', 'too-hot-jacket': 'refer-joint', undetermined: 'joint-heat' },
     cant: 'how-then',
     unsure: 'how-then',
   },
@@ -100,7 +100,12 @@ export const joint = {
     state: 'asFound',
     minutes: 1,
     readings: { sink: { point: 'display', scale: 'heat-sink', mode: 'display', signed: true } },
-    outcomes: { 'too-cold': 'fin-at-it', cool: 'fin-at-it', warm: 'fin-at-it', undetermined: 'fin-at-it' },
+    outcomes: {
+      'colder-than-air': 'fin-at-it',
+      'below-start': 'fin-at-it',
+      'past-start': 'fin-at-it',
+      undetermined: 'fin-at-it',
+    },
     cant: 'referred',
     unsure: 'referred',
   },
@@ -122,6 +127,7 @@ export const joint = {
   },
   'v-sensor-hot': {
     kind: 'verdict',
+    hazards: ['dc-link'],
     causes: ['fan-sensor-stuck'],
     because: [
       { step: 'how-then', outcomes: ['at-it'] },

@@ -27,7 +27,7 @@ export const mend = {
   'clean-ready': {
     kind: 'hold',
     state: 'lockedOut',
-    hazards: ['stored-charge', 'hot-surface'],
+    hazards: ['dc-link', 'stored-charge', 'hot-surface'],
     items: [{ id: 'outside-only' }, { id: 'cooled' }, { id: 'no-air-jet' }],
     outcomes: { done: 'clean' },
     cant: 'left-isolated',
@@ -36,7 +36,7 @@ export const mend = {
   clean: {
     kind: 'operate',
     state: 'lockedOut',
-    hazards: ['stored-charge', 'equipment-damage'],
+    hazards: ['dc-link', 'stored-charge', 'equipment-damage'],
     minutes: 20,
     outcomes: { done: 'bring-back', 'not-today': 'left-isolated' },
     cant: 'left-isolated',

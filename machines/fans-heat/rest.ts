@@ -99,7 +99,12 @@ export const rest = {
     state: 'asFound',
     minutes: 1,
     readings: { sink: { point: 'display', scale: 'heat-sink', mode: 'display', signed: true } },
-    outcomes: { 'too-cold': 'fin-rest', cool: 'fin-rest', warm: 'fin-rest', undetermined: 'fin-rest' },
+    outcomes: {
+      'colder-than-air': 'fin-rest',
+      'below-start': 'fin-rest',
+      'past-start': 'fin-rest',
+      undetermined: 'fin-rest',
+    },
     cant: 'rest-watts',
     unsure: 'rest-watts',
   },
@@ -121,6 +126,7 @@ export const rest = {
   },
   'v-sensor-high': {
     kind: 'verdict',
+    hazards: ['dc-link'],
     causes: ['fan-sensor-stuck'],
     because: [
       { step: 'fans-eased', outcomes: ['same'] },
@@ -182,6 +188,7 @@ export const rest = {
   },
   'v-driver-stuck': {
     kind: 'verdict',
+    hazards: ['dc-link'],
     causes: ['fan-sensor-stuck'],
     because: [
       { step: 'fans-eased', outcomes: ['same'] },

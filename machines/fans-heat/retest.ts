@@ -66,7 +66,7 @@ export const retest = {
     tools: ['thermometer'],
     minutes: 3,
     readings: { cooler: tempOf('jacket', 'heat-jacket') },
-    outcomes: { cool: 'retest-joint', hot: 'not-mended', undetermined: 'retest-joint' },
+    outcomes: { 'cool-enough': 'retest-joint', 'too-hot-jacket': 'not-mended', undetermined: 'retest-joint' },
     cant: 'retest-owed',
     unsure: 'retest-owed',
   },

@@ -31,6 +31,10 @@ export const families: Readonly<Record<string, () => Promise<Family>>> = {
   'pv-string': async () => ({ works: (await import('./pv/works.ts')).stringWorks }),
   'pv-ground': async () => ({ works: (await import('./pv/ground-works.ts')).groundWorks }),
   'pv-between': async () => ({ works: (await import('./pv/between.ts')).betweenWorks }),
+  'heat-air': async () => ({ scales: (await import('./heat/air.ts')).airScales }),
+  'heat-parts': async () => ({ scales: (await import('./heat/parts.ts')).partScales }),
+  'heat-works': async () => ({ works: (await import('./heat/works.ts')).heatWorks }),
+  'heat-waits': async () => ({ waits: (await import('./heat/waits.ts')).heatWaits }),
   waits: async () => ({ waits: (await import('./waits.ts')).waitList }),
 };
 

@@ -3,6 +3,7 @@ import { batteryScales } from './battery.ts';
 import type { ScaleDef, WaitDef, WorkDef } from './context.ts';
 import { currentScales, currentWorks } from './currents.ts';
 import { deadScales } from './dead.ts';
+import { heatScales, heatWaits, heatWorks } from './heat/index.ts';
 import { preChargeScales } from './pre-charge.ts';
 import { preChargeWorks } from './pre-charge-works.ts';
 import { pvScales, pvWorks } from './pv/index.ts';
@@ -26,6 +27,7 @@ export const scales: Readonly<Record<string, ScaleDef>> = byId([
   ...acScales,
   ...stringScales,
   ...pvScales,
+  ...heatScales,
 ]);
 
 /** Every piece of arithmetic that decides a step, by the id that it asks. */
@@ -33,7 +35,8 @@ export const works: Readonly<Record<string, WorkDef>> = byId([
   ...preChargeWorks,
   ...currentWorks,
   ...pvWorks,
+  ...heatWorks,
 ]);
 
 /** Every wait, by its id. */
-export const waits: Readonly<Record<string, WaitDef>> = byId(waitList);
+export const waits: Readonly<Record<string, WaitDef>> = byId([...waitList, ...heatWaits]);

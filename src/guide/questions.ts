@@ -2,6 +2,7 @@ import type { ExpectContext } from '../expected/context.ts';
 import { stringVoc } from '../expected/pv/site.ts';
 import type { Variant } from '../safety/plant.ts';
 import { acNominal } from '../site/ac.ts';
+import type { AcTopology } from '../site/sheet.ts';
 
 /** A question that the sheet answers. Unknown counts as the answer that asks for more care. */
 export interface QuestionDef {
@@ -11,6 +12,38 @@ export interface QuestionDef {
   decide(context: ExpectContext): string | undefined;
   /** The answers possible on a plant variant. */
   onVariant(variant: Variant): readonly string[];
+}
+
+/** Room, inlet and outlet were read, and each stands where a sound unit has it. */
+const airInBand = (outcomes: ExpectContext['outcomes']): boolean =>
+  outcomes['room-air'] === 'ok' &&
+  (outcomes['inlet-air'] === 'as-room' || outcomes['air-path'] === 'free') &&
+  outcomes['outlet-air'] === 'ok';
+
+const topologyAnswers: Record<AcTopology, string> = {
+  'opposed-120-240': 'opposed',
+  'common-120': 'common',
+  'wye-120-208': 'wye',
+  'single-230': 'single',
+};
+
+/** What was said of the lights, where the legs read in band just now. */
+const symptomAnswers: Readonly<Record<string, string>> = {
+  'blinks-at-start': 'dips',
+  'dims-together': 'dips',
+  dims: 'dips',
+  'trips-leg': 'overload',
+  'odd-to-ground': 'ground',
+};
+
+/** What the test of the legs has come to, once the house is back on. */
+function legsCameTo(outcomes: Readonly<Record<string, string>>): string {
+  if (outcomes['set-legs'] === 'done') return 'set';
+  const one = outcomes['step-work'] ?? outcomes['line-work'];
+  if (one === 'long') return 'long';
+  const open =
+    outcomes['test-load-off-watch'] !== undefined || one === 'no-reference' || one === 'cannot-tell';
+  return open && outcomes['run-drop'] !== 'small' ? 'watch' : 'sound';
 }
 
 /** The questions a `sheet` step may ask, by id. */
@@ -40,6 +73,32 @@ export const questions: Readonly<Record<string, QuestionDef>> = Object.fromEntri
         answers: ['two', 'one'],
         decide: ({ sheet }) => (acNominal[sheet.inverter.topology].legs === 2 ? 'two' : 'one'),
         onVariant: () => ['two', 'one'],
+      },
+      {
+        id: 'output-topology',
+        answers: ['opposed', 'common', 'wye', 'single'],
+        decide: ({ sheet }) => topologyAnswers[sheet.inverter.topology],
+        onVariant: () => ['opposed', 'common', 'wye', 'single'],
+      },
+      {
+        id: 'legs-symptom',
+        answers: ['dips', 'overload', 'ground', 'other'],
+        decide: ({ outcomes }) =>
+          symptomAnswers[outcomes.symptom ?? outcomes['symptom-one'] ?? ''] ?? 'other',
+        onVariant: () => ['dips', 'overload', 'ground', 'other'],
+      },
+      {
+        id: 'legs-came-to',
+        answers: ['sound', 'long', 'set', 'watch'],
+        decide: ({ outcomes }) => legsCameTo(outcomes),
+        onVariant: () => ['sound', 'long', 'set', 'watch'],
+      },
+      {
+        id: 'low-z-meter',
+        answers: ['here', 'none'],
+        decide: ({ sheet: { meter } }) =>
+          meter.lowImpedance === null ? undefined : meter.lowImpedance ? 'here' : 'none',
+        onVariant: () => ['here', 'none'],
       },
       {
         id: 'several-trackers',
@@ -114,6 +173,42 @@ export const questions: Readonly<Record<string, QuestionDef>> = Object.fromEntri
         decide: ({ outcomes: { events } }) =>
           events === 'insulation' || events === 'ground-latched' ? 'logged' : 'not-logged',
         onVariant: () => ['logged', 'not-logged'],
+      },
+      {
+        id: 'heat-complaint',
+        answers: ['fans-run', 'hot-derates'],
+        decide: ({ outcomes: { complaint } }) => complaint,
+        onVariant: () => ['fans-run', 'hot-derates'],
+      },
+      {
+        id: 'heat-conditions',
+        answers: ['at-it', 'like-then', 'milder'],
+        decide: ({ outcomes: { conditions } }) => conditions,
+        onVariant: () => ['at-it', 'like-then', 'milder'],
+      },
+      {
+        id: 'heat-air-read',
+        answers: ['all-in-band', 'not-all'],
+        decide: ({ outcomes }) => (airInBand(outcomes) ? 'all-in-band' : 'not-all'),
+        onVariant: () => ['all-in-band', 'not-all'],
+      },
+      {
+        id: 'heat-all-read',
+        answers: ['all-in-band', 'not-all'],
+        decide: ({ outcomes }) =>
+          airInBand(outcomes) &&
+          outcomes['fans-turn'] === 'all-blow' &&
+          outcomes['twin-heat'] === 'cool-enough' &&
+          outcomes['joint-heat'] === 'alike'
+            ? 'all-in-band'
+            : 'not-all',
+        onVariant: () => ['all-in-band', 'not-all'],
+      },
+      {
+        id: 'heat-mended',
+        answers: ['joint', 'air'],
+        decide: ({ outcomes }) => (outcomes['v-hot-joint'] === undefined ? 'air' : 'joint'),
+        onVariant: () => ['joint', 'air'],
       },
       {
         id: 'parallel-strings',

@@ -39,6 +39,7 @@ export const hazardRisks: Readonly<Record<string, HazardRisk>> = {
   'ac-backfeed': certain,
   'co-fumes': certain,
   'frame-live': certain,
+  'dc-link': certain,
 
   'pv-live-in-light': serious,
   'pv-shock': serious,

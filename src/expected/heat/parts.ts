@@ -74,17 +74,109 @@ const again = (id: string, kind: 'power' | 'current', reading: string, why: stri
 
 /** The heatsink on the screen, against the temperature at which the fans start and a margin past it. */
 const sink = (id: string, pastC: number) =>
-  heatScale(id, 'temperature', ['too-cold', 'cool', 'warm'], (context) => {
+  heatScale(id, 'temperature', ['colder-than-air', 'below-start', 'past-start'], (context) => {
     const { sheet } = context;
     const airC = roomOf(context) ?? sheet.climate.usualLowC ?? sheet.climate.recordLowC;
     const params = { startC: fanStartOf(sheet) + pastC, lowC: airC - colderThanAirC };
     return {
       edges: [
-        ['too-cold', params.lowC],
-        ['cool', params.startC],
-        ['warm', null],
+        ['colder-than-air', params.lowC],
+        ['below-start', params.startC],
+        ['past-start', null],
       ],
-      expected: 'cool',
+      expected: 'below-start',
+      why: sheet.inverter.fanStartC === null ? 'expected.heat.sinkAssumed' : 'expected.heat.sink',
+      params,
+    };
+  });
+
+/** A taped fin beside the screen's own figure. */
+const fin = (id: string, belowC: number, why: string, screens: readonly string[]) =>
+  heatScale(id, 'temperature', ['screen-high', 'agree', 'screen-low'], (context) => {
+    const screenC = latest(context, screens);
+    if (screenC === undefined) return undefined;
+    const params = { screenC, low: screenC - belowC, high: screenC + finWithin.restC };
+    return {
+      edges: [
+        ['screen-high', params.low],
+        ['agree', params.high],
+        ['screen-low', null],
+      ],
+      expected: 'agree',
+      nominal: screenC,
+      why,
+      params,
+    };
+  });
+
+const jacketC = 70;
+/** Volt-amps that a load of ordinary power factor draws beside its watts. Common practice. */
+const ordinaryVa = { ratio: 1.4, va: 100 };
+/** A screen that shows less than this at rest does not count the unit itself [W]. Common practice. */
+const countsNothingWatts = 5;
+/** Idle draw may stand this far over the sheet's figure. Common practice. */
+const idleOver = { share: 0.3, watts: 25 };
+/** Electronics of one pack [W]. Common practice. */
+const packWatts = 10;
+/** Between units at rest up to this flows by their own capacitors [A]; together it cancels to a third of one unit's. Common practice. */
+const together = { amps: 1, share: 1 / 3 };
+
+const output = heatScale('heat-output', 'power', ['idle', 'working', 'over'], ({ sheet }) => {
+  const { ratedW } = sheet.inverter;
+  const params = { ratedW, idle: outputShares.idle * ratedW, over: outputShares.over * ratedW };
+  return {
+    edges: [
+      ['idle', params.idle],
+      ['working', params.over],
+      ['over', null],
+    ],
+    expected: 'working',
+    why: 'expected.heat.output',
+    params,
+  };
+});
+
+const charge = heatScale('heat-charge', 'current', ['none', 'some'], () => ({
+  edges: [
+    ['none', noChargeAmps],
+    ['some', null],
+  ],
+  expected: 'none',
+  why: 'expected.heat.charge',
+  params: { most: noChargeAmps },
+}));
+
+/** What was there when it failed, to be there again. */
+const again = (id: string, kind: 'power' | 'current', reading: string, why: string) =>
+  heatScale(id, kind, ['lighter', 'as-loaded'], ({ readings }) => {
+    const before = readings[reading] ?? 0;
+    const least = asLoadedShare * before;
+    return {
+      // A figure of nothing is met by nothing.
+      edges: [
+        ['lighter', least > 0 ? least : -1],
+        ['as-loaded', null],
+      ],
+      expected: 'as-loaded',
+      nominal: before,
+      why,
+      params: { before, least },
+    };
+  });
+
+/** The heatsink on the screen, against the temperature at which the fans start and a margin past it. */
+const sink = (id: string, pastC: number) =>
+  heatScale(id, 'temperature', ['colder-than-air', 'below-start', 'past-start'], (context) => {
+    const { sheet } = context;
+    const airC = roomOf(context) ?? sheet.climate.usualLowC ?? sheet.climate.recordLowC;
+    const params = { startC: fanStartOf(sheet) + pastC, lowC: airC - colderThanAirC };
+    return {
+      edges: [
+        ['colder-than-air', params.lowC],
+        ['below-start', params.startC],
+        ['past-start', null],
+      ],
+      expected: 'below-start',
       why: sheet.inverter.fanStartC === null ? 'expected.heat.sinkAssumed' : 'expected.heat.sink',
       params,
     };
@@ -122,12 +214,12 @@ const finStart = heatScale('heat-fin-start', 'temperature', ['below', 'above'], 
   };
 });
 
-const jacket = heatScale('heat-jacket', 'temperature', ['cool', 'hot'], () => ({
+const jacket = heatScale('heat-jacket', 'temperature', ['cool-enough', 'too-hot-jacket'], () => ({
   edges: [
-    ['cool', jacketC],
-    ['hot', null],
+    ['cool-enough', jacketC],
+    ['too-hot-jacket', null],
   ],
-  expected: 'cool',
+  expected: 'cool-enough',
   why: 'expected.heat.jacket',
   params: { most: jacketC },
 }));

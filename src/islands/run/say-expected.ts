@@ -12,6 +12,8 @@ export async function sayExpected({ id, params }: MessageRef, units: UnitSystem)
 
 /** The words of an expectation, fetched with those of its own kind. */
 async function ofExpectation(id: string): Promise<string | undefined> {
+  if (id.startsWith('expected.heat.'))
+    return (await import('../../words/en/expected-heat.ts')).expectedHeat[id];
   if (id.startsWith('expected.pv.')) return (await import('../../words/en/expected-pv.ts')).expectedPv[id];
   return (await import('../../words/en/expected-procedures.ts')).expectedProcedures[id];
 }

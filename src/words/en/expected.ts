@@ -1,5 +1,10 @@
+import { expectedHeat } from './expected-heat.ts';
 import { expectedProcedures } from './expected-procedures.ts';
 import { expectedPv } from './expected-pv.ts';
 
 /** The words of every expectation, by message id. */
-export const expectedWords: Readonly<Record<string, string>> = { ...expectedProcedures, ...expectedPv };
+export const expectedWords: Readonly<Record<string, string>> = {
+  ...expectedProcedures,
+  ...expectedPv,
+  ...expectedHeat,
+};

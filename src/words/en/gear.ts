@@ -36,6 +36,7 @@ export const tools: Readonly<Record<string, string>> = {
   'test-load-1kw': 'Test load of about 1 kW at 120 V, such as a heater',
   'receptacle-tester': 'Plug-in receptacle tester',
   watch: 'Watch with seconds; the phone will do',
+  'paper-strip': 'Strip of tissue paper, to hold by its end',
   torch: 'Head torch',
   'marker-pen': 'Paint marker for witness marks',
   tape: 'Coloured tape and labels',

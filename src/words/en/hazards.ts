@@ -49,6 +49,14 @@ export const hazards: Record<string, HazardWords> = {
     avoid:
       'Touch no frame, rail or conduit. Keep everyone off the roof until the fault is found and put right.',
   },
+  'dc-link': {
+    word: 'danger',
+    nature:
+      'Under the unit’s own cover stands a DC link of hundreds of volts. It stays charged after the lamps go out.',
+    consequence: 'A hand or a tool in there is a shock that kills.',
+    avoid:
+      'Leave that cover on. Fans, fins and sensors inside are work for the maker’s service, isolated and with the link measured.',
+  },
 
   'pv-live-in-light': {
     word: 'warning',

@@ -47,6 +47,22 @@ const zoneNames: Readonly<Record<string, string>> = {
   whole: 'nearly the whole string',
   leak: 'leaks',
   sound: 'sound',
+  idle: 'at rest',
+  working: 'at work',
+  lighter: 'less than before',
+  'as-loaded': 'loaded as before',
+  'as-room': 'like the room',
+  'below-start': 'below the fans’ start',
+  'past-start': 'past the fans’ start',
+  'cool-enough': 'cool enough',
+  'too-hot-jacket': 'too hot for cable',
+  'like-watts': 'goes with the watts',
+  more: 'far more than the watts',
+  'screen-high': 'the screen reads too high',
+  agree: 'they agree',
+  'screen-low': 'the screen reads too low',
+  cancels: 'cancels out',
+  adds: 'adds up',
 };
 
 /** A zone that has no name of its own is called by its id, read as words. */
