@@ -1,3 +1,6 @@
+import { legAngle } from './ac/leg-angle.ts';
+import { legVolts } from './ac/leg-volts.ts';
+import { neutralCurrent } from './ac/neutral-current.ts';
 import { dcPath } from './battery-dc/dc-path.ts';
 import { idleDraw } from './battery-dc/idle-draw.ts';
 import { preCharge } from './battery-dc/pre-charge.ts';
@@ -18,6 +21,9 @@ export const worksheets: readonly AnyWorksheet[] = [
   linkEnds,
   runByVoltage,
   heatRise,
+  legVolts,
+  legAngle,
+  neutralCurrent,
 ];
 
 /** The worksheet of an id; throws on an id that names none, which is a slip in our own files. */

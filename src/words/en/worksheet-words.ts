@@ -10,4 +10,7 @@ export const worksheetWordsOf: Readonly<Record<string, () => Promise<WorksheetWo
   'run-by-voltage': async () => (await import('./worksheets/run-by-voltage.ts')).runByVoltage,
   'dc-path': async () => (await import('./worksheets/dc-path.ts')).dcPath,
   'heat-rise': async () => (await import('./worksheets/heat-rise.ts')).heatRise,
+  'leg-volts': async () => (await import('./worksheets/leg-volts.ts')).legVolts,
+  'leg-angle': async () => (await import('./worksheets/leg-angle.ts')).legAngle,
+  'neutral-current': async () => (await import('./worksheets/neutral-current.ts')).neutralCurrent,
 };

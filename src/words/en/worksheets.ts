@@ -2,6 +2,9 @@ import type { WorksheetWords } from '../worksheet-words.ts';
 import { dcPath } from './worksheets/dc-path.ts';
 import { heatRise } from './worksheets/heat-rise.ts';
 import { idleDraw } from './worksheets/idle-draw.ts';
+import { legAngle } from './worksheets/leg-angle.ts';
+import { legVolts } from './worksheets/leg-volts.ts';
+import { neutralCurrent } from './worksheets/neutral-current.ts';
 import { insulationPosition } from './worksheets/insulation-position.ts';
 import { linkEnds } from './worksheets/link-ends.ts';
 import { preCharge } from './worksheets/pre-charge.ts';
@@ -18,4 +21,7 @@ export const worksheetWords: Readonly<Record<string, WorksheetWords>> = {
   'link-ends': linkEnds,
   'run-by-voltage': runByVoltage,
   'heat-rise': heatRise,
+  'leg-volts': legVolts,
+  'leg-angle': legAngle,
+  'neutral-current': neutralCurrent,
 };
