@@ -35,6 +35,15 @@ export const families: Readonly<Record<string, () => Promise<Family>>> = {
   'heat-parts': async () => ({ scales: (await import('./heat/parts.ts')).partScales }),
   'heat-works': async () => ({ works: (await import('./heat/works.ts')).heatWorks }),
   'heat-waits': async () => ({ waits: (await import('./heat/waits.ts')).heatWaits }),
+  'link-pair': async () => ({ scales: (await import('./link/pair.ts')).pairScales }),
+  'link-proof': async () => {
+    const { proofScales, linkWaits } = await import('./link/proof.ts');
+    return { scales: proofScales, waits: linkWaits };
+  },
+  'link-by-voltage': async () => {
+    const { byVoltageScales, linkWorks } = await import('./link/by-voltage.ts');
+    return { scales: byVoltageScales, works: linkWorks };
+  },
   waits: async () => ({ waits: (await import('./waits.ts')).waitList }),
 };
 

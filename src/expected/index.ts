@@ -4,6 +4,9 @@ import type { ScaleDef, WaitDef, WorkDef } from './context.ts';
 import { currentScales, currentWorks } from './currents.ts';
 import { deadScales } from './dead.ts';
 import { heatScales, heatWaits, heatWorks } from './heat/index.ts';
+import { byVoltageScales, linkWorks } from './link/by-voltage.ts';
+import { pairScales } from './link/pair.ts';
+import { linkWaits, proofScales } from './link/proof.ts';
 import { preChargeScales } from './pre-charge.ts';
 import { preChargeWorks } from './pre-charge-works.ts';
 import { pvScales, pvWorks } from './pv/index.ts';
@@ -27,6 +30,9 @@ export const scales: Readonly<Record<string, ScaleDef>> = byId([
   ...acScales,
   ...stringScales,
   ...pvScales,
+  ...pairScales,
+  ...proofScales,
+  ...byVoltageScales,
   ...heatScales,
 ]);
 
@@ -35,8 +41,9 @@ export const works: Readonly<Record<string, WorkDef>> = byId([
   ...preChargeWorks,
   ...currentWorks,
   ...pvWorks,
+  ...linkWorks,
   ...heatWorks,
 ]);
 
 /** Every wait, by its id. */
-export const waits: Readonly<Record<string, WaitDef>> = byId([...waitList, ...heatWaits]);
+export const waits: Readonly<Record<string, WaitDef>> = byId([...waitList, ...linkWaits, ...heatWaits]);

@@ -3,6 +3,7 @@ import { stringVoc } from '../expected/pv/site.ts';
 import type { Variant } from '../safety/plant.ts';
 import { acNominal } from '../site/ac.ts';
 import type { AcTopology } from '../site/sheet.ts';
+import { linkQuestions } from './link-questions.ts';
 
 /** A question that the sheet answers. Unknown counts as the answer that asks for more care. */
 export interface QuestionDef {
@@ -219,6 +220,7 @@ export const questions: Readonly<Record<string, QuestionDef>> = Object.fromEntri
         },
         onVariant: () => ['one', 'several'],
       },
+      ...linkQuestions,
     ] satisfies QuestionDef[]
   ).map((question) => [question.id, question]),
 );

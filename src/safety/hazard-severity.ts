@@ -66,6 +66,7 @@ export const hazardRisks: Readonly<Record<string, HazardRisk>> = {
   'hot-surface': moderate,
   'moving-parts': moderate,
 
+  'data-pins': property,
   'equipment-damage': property,
   'input-overvolts': property,
 };

@@ -15,6 +15,8 @@ async function ofExpectation(id: string): Promise<string | undefined> {
   if (id.startsWith('expected.heat.'))
     return (await import('../../words/en/expected-heat.ts')).expectedHeat[id];
   if (id.startsWith('expected.pv.')) return (await import('../../words/en/expected-pv.ts')).expectedPv[id];
+  if (id.startsWith('expected.link.'))
+    return (await import('../../words/en/expected-link.ts')).expectedLink[id];
   return (await import('../../words/en/expected-procedures.ts')).expectedProcedures[id];
 }
 

@@ -35,6 +35,8 @@ export const tools: Readonly<Record<string, string>> = {
   'irradiance-meter': 'Irradiance meter or reference cell',
   'test-load-1kw': 'Test load of about 1 kW at 120 V, such as a heater',
   'receptacle-tester': 'Plug-in receptacle tester',
+  'data-breakout': 'Breakout for the data plug, each pin on its own terminal',
+  'data-lead': 'A data lead that is known to be right for these two ports',
   watch: 'Watch with seconds; the phone will do',
   'paper-strip': 'Strip of tissue paper, to hold by its end',
   torch: 'Head torch',

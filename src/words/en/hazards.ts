@@ -207,6 +207,13 @@ export const hazards: Record<string, HazardWords> = {
     avoid: 'Keep fingers and leads out of the grilles.',
   },
 
+  'data-pins': {
+    word: 'notice',
+    nature: 'Data pins stand close together, and a supply pin may stand beside them.',
+    consequence: 'A slipped probe, a lead of the wrong pin-out or a meter on the wrong range kills the port.',
+    avoid:
+      'Compare both pin tables before you plug. Use a breakout, never a bare probe in a socket. Battery covers stay on.',
+  },
   'equipment-damage': {
     word: 'notice',
     nature: 'The equipment can be damaged here.',
