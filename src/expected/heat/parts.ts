@@ -201,14 +201,14 @@ const fin = (id: string, belowC: number, why: string, screens: readonly string[]
     };
   });
 
-const finStart = heatScale('heat-fin-start', 'temperature', ['below', 'above'], ({ sheet }) => {
+const finStart = heatScale('heat-fin-start', 'temperature', ['below-start', 'past-start'], ({ sheet }) => {
   const params = { startC: fanStartOf(sheet) + pastStartC };
   return {
     edges: [
-      ['below', params.startC],
-      ['above', null],
+      ['below-start', params.startC],
+      ['past-start', null],
     ],
-    expected: 'below',
+    expected: 'below-start',
     why: 'expected.heat.finStart',
     params,
   };
