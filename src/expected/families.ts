@@ -44,6 +44,11 @@ export const families: Readonly<Record<string, () => Promise<Family>>> = {
     const { byVoltageScales, linkWorks } = await import('./link/by-voltage.ts');
     return { scales: byVoltageScales, works: linkWorks };
   },
+  'legs-bands': async () => ({ scales: (await import('./legs/scales.ts')).legScales }),
+  'legs-found': async () => ({ works: (await import('./legs/found-works.ts')).foundWorks }),
+  'legs-step': async () => ({ works: (await import('./legs/step-works.ts')).stepWorks }),
+  'legs-line': async () => ({ works: (await import('./legs/line-works.ts')).lineWorks }),
+  'legs-retest': async () => ({ works: (await import('./legs/retest-works.ts')).retestWorks }),
   waits: async () => ({ waits: (await import('./waits.ts')).waitList }),
 };
 

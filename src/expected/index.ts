@@ -7,6 +7,7 @@ import { heatScales, heatWaits, heatWorks } from './heat/index.ts';
 import { byVoltageScales, linkWorks } from './link/by-voltage.ts';
 import { pairScales } from './link/pair.ts';
 import { linkWaits, proofScales } from './link/proof.ts';
+import { legScales, legWorks } from './legs/index.ts';
 import { preChargeScales } from './pre-charge.ts';
 import { preChargeWorks } from './pre-charge-works.ts';
 import { pvScales, pvWorks } from './pv/index.ts';
@@ -30,6 +31,7 @@ export const scales: Readonly<Record<string, ScaleDef>> = byId([
   ...acScales,
   ...stringScales,
   ...pvScales,
+  ...legScales,
   ...pairScales,
   ...proofScales,
   ...byVoltageScales,
@@ -41,6 +43,7 @@ export const works: Readonly<Record<string, WorkDef>> = byId([
   ...preChargeWorks,
   ...currentWorks,
   ...pvWorks,
+  ...legWorks,
   ...linkWorks,
   ...heatWorks,
 ]);

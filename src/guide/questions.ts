@@ -42,9 +42,8 @@ function legsCameTo(outcomes: Readonly<Record<string, string>>): string {
   if (outcomes['set-legs'] === 'done') return 'set';
   const one = outcomes['step-work'] ?? outcomes['line-work'];
   if (one === 'long') return 'long';
-  const open =
-    outcomes['test-load-off-watch'] !== undefined || one === 'no-reference' || one === 'cannot-tell';
-  return open && outcomes['run-drop'] !== 'small' ? 'watch' : 'sound';
+  if (outcomes['test-load-off-watch'] !== undefined || one === 'no-reference') return 'watch';
+  return one === 'cannot-tell' && outcomes['run-drop'] !== 'small' ? 'watch' : 'sound';
 }
 
 /** The questions a `sheet` step may ask, by id. */

@@ -25,17 +25,14 @@ export type Bar =
   | 'under-load'
   /** The main switch is not to be left locked with the pre-charge resistor across it. */
   | 'resistor-still-on'
+  /** A lock is not to come off before tools are out, covers on and people told. */
+  | 'restore-not-ready'
   | 'sides-not-read'
   | 'not-precharged'
   | 'not-proved-dead';
 
 /** A finding that an act leans on and that does not keep: missing or grown old. */
-function perished(
-  effect: Effect,
-  e: Energy,
-  variant: Variant,
-  device: Device | undefined,
-): Bar | undefined {
+function perished(effect: Effect, e: Energy, variant: Variant, device: Device | undefined): Bar | undefined {
   if ('open' in effect && effect.open === 'main' && (e.inverterOn || e.loadsOn)) return 'under-load';
   // An output breaker is made to break its load, and a leg that runs high asks for just that.
   if ('open' in effect && effect.open === 'acOut' && e.loadsOn && device !== 'acOut') return 'under-load';
@@ -49,6 +46,7 @@ function perished(
     if (provedDead(e, effect.measuredDead)) return 'already-proved';
     return e.tester && !hasZone(e.charged, effect.measuredDead) ? undefined : 'tester-not-proved';
   }
+  if ('unlock' in effect && !e.ready) return 'restore-not-ready';
   if ('measuredLive' in effect && provedDead(e, effect.measuredLive)) return 'already-proved';
   if ('neutral' in effect && effect.neutral === 'proved' && e.neutral === 'unproved')
     return 'neutral-in-doubt';
@@ -86,7 +84,10 @@ function perished(
  * @returns `undefined` when the step may be done
  */
 export function barredBy(
-  node: { step: { state?: BeginState; at?: readonly Zone[]; device?: Device }; edges: readonly { does: readonly Effect[] }[] },
+  node: {
+    step: { state?: BeginState; at?: readonly Zone[]; device?: Device };
+    edges: readonly { does: readonly Effect[] }[];
+  },
   energy: Energy,
   variant: Variant,
 ): Bar | undefined {

@@ -5,6 +5,9 @@ import { say } from '../say.ts';
 /** A leg under this share of the other one has no angle worth the name. Common practice. */
 const deadShare = 0.1;
 
+/** Less on both legs is an output that is off [V]. */
+const leastVolts = 1;
+
 /** Three magnitudes, each with how far off it may be [V]. */
 export interface Magnitudes {
   v1: number;
@@ -72,7 +75,7 @@ export const legAngle = defineWorksheet({
   },
   compute(given) {
     const { v1, v2, v12, ofReading, countsVolts } = given;
-    if (v1 + v2 === 0) return refuse('worksheet.leg-angle.nothing');
+    if (Math.max(v1, v2) < leastVolts) return refuse('worksheet.leg-angle.nothing');
     const error = (volts: number) => ofReading * volts + countsVolts;
     const found = legAngleOf({ v1, v2, v12, error });
     const angles = 'best' in found ? found : undefined;

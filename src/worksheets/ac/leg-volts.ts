@@ -96,7 +96,7 @@ export const legVolts = defineWorksheet({
       say('conductor', given, out, { ohmsPerM: cableResistance(given.areaMm2, given.conductorC).ohmsPerM }),
       say('amps1', given, out),
       ...(out.neutralOhms === undefined
-        ? [say('neutralOpen', given, out)]
+        ? [say(out.v12 === undefined ? 'noWayBack' : 'neutralOpen', given, out)]
         : [say('neutralVolts', given, out)]),
       ...(out.v2 === undefined ? [] : [say('legs', given, out)]),
     ];

@@ -38,7 +38,9 @@ export interface LegReadings {
 /** Input of an ordinary meter on each leg [S]: without a load it is what holds a lost neutral in the middle. */
 const meterSiemens = 1e-7;
 /** A conductor of no resistance at all has no place in a nodal sum [Ω]. */
-const leastOhms = 1e-9;
+const leastOhms = 1e-6;
+/** Less than this draws nothing that a meter sees [W]. */
+const leastWatts = 1e-3;
 
 /** Nodal solution for the panel's three terminals. */
 export function threeWire(network: ThreeWire): LegReadings {
@@ -71,7 +73,7 @@ export function threeWire(network: ThreeWire): LegReadings {
 }
 
 function admittance({ watts, powerFactor, volts }: Load): Phasor {
-  if (watts <= 0) return [0, 0];
+  if (watts < leastWatts) return [0, 0];
   const impedance = phasor((volts ** 2 * powerFactor) / watts, lagDegrees(powerFactor));
   return over([1, 0], impedance);
 }

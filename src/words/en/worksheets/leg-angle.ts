@@ -70,18 +70,25 @@ export const legAngle: WorksheetWords = {
     error: {
       what: 'What three readings may be off together',
       formula: 'part of reading × volts + last digits, three times',
-      numbers: '{ofReading:ratio} of {v1:voltage}, {v2:voltage} and {v12:voltage}, {countsVolts:voltage} each',
+      numbers:
+        '{ofReading:ratio} of {v1:voltage}, {v2:voltage} and {v12:voltage}, {countsVolts:voltage} each',
       result: '{errorVolts:voltage}',
     },
   },
   says: {
-    opposed: 'Leg to leg is what opposed legs make. It says nothing of the neutral: V1 + V2 = V12 holds on a lost one too.',
-    third: 'Two legs of a three-phase set: 208 V between them. Heaters for 240 V give three quarters of their watts.',
-    inPhase: 'Nothing stands between the legs. A neutral shared by both carries the sum, and a 240 V load gets nothing.',
-    between: 'No output has this angle. A back-fed leg, or a reading taken while the load changed. Read the three again.',
-    cannotTell: 'More than one angle lies within the meter’s error. Read with a better meter, or closer together.',
+    opposed:
+      'Leg to leg is what opposed legs make. It says nothing of the neutral: V1 + V2 = V12 holds on a lost one too.',
+    third:
+      'Two legs of a three-phase set: 208 V between them. Heaters for 240 V give three quarters of their watts.',
+    inPhase:
+      'Nothing stands between the legs. A neutral shared by both carries the sum, and a 240 V load gets nothing.',
+    between:
+      'No output has this angle. A back-fed leg, or a reading taken while the load changed. Read the three again.',
+    cannotTell:
+      'More than one angle lies within the meter’s error. Read with a better meter, or closer together.',
     legDead: 'One leg has next to nothing. An angle has no meaning: look for the lost leg.',
-    doNotClose: 'No three volts of one moment look like this. A lead on the wrong lug, or the load changed in between.',
+    doNotClose:
+      'No three volts of one moment look like this. A lead on the wrong lug, or the load changed in between.',
     pastClosing:
       'Leg to leg reads {v12:voltage}, more than {opposedVolts:voltage}. Within the meter’s error that is the same: opposed.',
     nothing: 'With both legs at zero there is no angle.',
@@ -90,5 +97,13 @@ export const legAngle: WorksheetWords = {
     'Which leg leads. Three magnitudes cannot tell.',
     'Harmonics. Use a meter that reads true r.m.s.',
   ],
-  search: ['phase angle', 'legs in phase', '120 degrees', '208 volts', '180 degrees', 'split phase check', 'leg to leg zero'],
+  search: [
+    'phase angle',
+    'legs in phase',
+    '120 degrees',
+    '208 volts',
+    '180 degrees',
+    'split phase check',
+    'leg to leg zero',
+  ],
 };

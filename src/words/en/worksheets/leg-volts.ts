@@ -112,6 +112,12 @@ export const legVolts: WorksheetWords = {
       numbers: '{v12:voltage} shared between {watts1:power} and {watts2:power}',
       result: '{v1:voltage}',
     },
+    noWayBack: {
+      what: 'One line with no way back: nothing works, nothing rises',
+      formula: 'V1 = what the meter’s own input lets through',
+      numbers: '{watts1:power} on an open neutral',
+      result: '{v1:voltage}',
+    },
     legs: {
       what: 'The two legs added',
       formula: 'V1 + V2',
@@ -122,13 +128,15 @@ export const legVolts: WorksheetWords = {
   says: {
     inBand: 'Both legs stay within 5 % with these loads. With others they may not.',
     outOfBand: 'A leg leaves its 5 %. Lights show it. Motors feel it.',
-    destroys: 'A leg this high destroys what is plugged in within seconds. Loads off first, at the output breaker.',
+    destroys:
+      'A leg this high destroys what is plugged in within seconds. Loads off first, at the output breaker.',
     nothingShows:
       'With nothing on, the meter’s own input holds the lost neutral in the middle: {v1:voltage} and {v2:voltage}. Good volts with no load prove nothing.',
     unlikeFactors:
       'Loads of unlike power factor: the legs add to {sumVolts:voltage}, more than leg to leg. They never add to less.',
     hotJoint: 'The joint gives off {jointWatts:power}. That much in one lug burns it.',
-    commonSum: 'Legs in step: the neutral carries the sum of both. It rises above neither leg; it drags both down.',
+    commonSum:
+      'Legs in step: the neutral carries the sum of both. It rises above neither leg; it drags both down.',
     soundRise:
       'Leg 2 stands above its source on a sound neutral. A long feeder does that: it is no fault of a joint.',
     oneLeg: 'One line has no second leg. Put 0 for the loads on leg 2.',

@@ -39,7 +39,12 @@ export const neutralCurrent: WorksheetWords = {
     heatTimes: { label: 'Heat, times that of the fuller leg' },
   },
   working: {
-    opposed: { what: 'Opposed: the legs take from each other', formula: '|I1 − I2| with their angles', numbers, result },
+    opposed: {
+      what: 'Opposed: the legs take from each other',
+      formula: '|I1 − I2| with their angles',
+      numbers,
+      result,
+    },
     third: {
       what: 'A third of a turn apart',
       formula: '√(I1² + I2² − I1·I2) for like power factors',
@@ -62,5 +67,12 @@ export const neutralCurrent: WorksheetWords = {
     'Third harmonics of electronic loads. They add in the neutral at 120 degrees.',
     'Loads from leg to leg: they use no neutral.',
   ],
-  search: ['neutral current', 'shared neutral', 'multiwire branch circuit', 'neutral overload', 'unbalanced load', 'MWBC'],
+  search: [
+    'neutral current',
+    'shared neutral',
+    'multiwire branch circuit',
+    'neutral overload',
+    'unbalanced load',
+    'MWBC',
+  ],
 };

@@ -1,0 +1,110 @@
+import { clampAc, liveAc, openAgain, type Steps } from './steps.ts';
+
+/** The neutral holds: the house back on, read once more as the owner uses it, and what the run comes to. */
+export const loadsBack = {
+  'test-load-off': {
+    kind: 'operate',
+    state: 'noLoad',
+    minutes: 1,
+    outcomes: { done: 'loads-ready' },
+    ...openAgain,
+  },
+  'test-load-off-watch': {
+    kind: 'operate',
+    state: 'noLoad',
+    minutes: 1,
+    outcomes: { done: 'loads-ready' },
+    ...openAgain,
+  },
+  'loads-ready': {
+    kind: 'hold',
+    state: 'noLoad',
+    hazards: ['re-energise'],
+    minutes: 2,
+    items: [{ id: 'tools-out' }, { id: 'covers-on' }, { id: 'people-told' }],
+    outcomes: { done: 'loads-on' },
+    ...openAgain,
+  },
+  'loads-on': {
+    kind: 'operate',
+    state: 'noLoad',
+    hazards: ['re-energise'],
+    minutes: 5,
+    outcomes: { done: { to: 'house-legs', does: [{ loads: 'on' }] } },
+    ...openAgain,
+  },
+  'house-legs': {
+    kind: 'measure',
+    state: 'running',
+    at: ['loadPanel'],
+    ...liveAc,
+    minutes: 3,
+    readings: {
+      v12: { point: 'D-V12', scale: 'v12', mode: 'acVolts' },
+      v1: { point: 'D-V1', scale: 'legs-leg', mode: 'acVolts' },
+      v2: { point: 'D-V2', scale: 'legs-leg', mode: 'acVolts' },
+    },
+    rows: [
+      { id: 'holds', when: { v12: 'ok', v1: 'ok', v2: 'ok' }, to: 'house-amps', does: [{ verified: true }] },
+      { id: 'out', when: {}, to: 'house-off' },
+    ],
+    cant: 'house-off',
+    unsure: 'house-off',
+  },
+  'house-off': {
+    kind: 'operate',
+    device: 'acOut',
+    hazards: ['neutral-open'],
+    minutes: 1,
+    outcomes: { done: { to: 'unresolved-open', does: [{ open: 'acOut' }] } },
+    cant: 'unit-off',
+    unsure: 'unit-off',
+  },
+  'house-amps': {
+    kind: 'measure',
+    state: 'asFound',
+    at: ['loadPanel'],
+    ...clampAc,
+    minutes: 3,
+    readings: {
+      i1: { point: 'D-I1', scale: 'legs-amps', mode: 'acClamp' },
+      i2: { point: 'D-I2', scale: 'legs-amps', mode: 'acClamp' },
+    },
+    rows: [
+      { id: 'one-over', when: { i1: 'over' }, to: 'v-house-overloaded' },
+      { id: 'two-over', when: { i2: 'over' }, to: 'v-house-overloaded' },
+      { id: 'within', when: {}, to: 'what-it-came-to' },
+    ],
+    cant: 'what-it-came-to',
+    unsure: 'what-it-came-to',
+  },
+  'v-house-overloaded': {
+    kind: 'verdict',
+    hazards: ['hot-surface'],
+    causes: ['leg-overloaded'],
+    because: [
+      { step: 'panel-loaded', outcomes: ['holds'] },
+      { step: 'house-amps', outcomes: ['one-over', 'two-over'] },
+    ],
+    outcomes: { mend: 'make-safe', plan: 'referred' },
+  },
+  'what-it-came-to': {
+    kind: 'sheet',
+    state: 'asFound',
+    ask: 'legs-came-to',
+    outcomes: { sound: 'v-healthy', long: 'long-noted', set: 'fixed', watch: 'watch-it' },
+    cant: 'watch-it',
+    unsure: 'watch-it',
+  },
+  'v-healthy': {
+    kind: 'verdict',
+    causes: ['legs-healthy'],
+    because: [
+      { step: 'panel-loaded', outcomes: ['holds'] },
+      { step: 'house-legs', outcomes: ['holds'] },
+    ],
+    outcomes: { explained: 'healthy' },
+    cant: 'watch-it',
+    unsure: 'watch-it',
+  },
+} as const satisfies Steps;

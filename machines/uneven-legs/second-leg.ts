@@ -1,0 +1,83 @@
+import { doubtfulAc, openAgain, type Steps } from './steps.ts';
+
+/** The heater moved to leg 2: its own hot conductor has not carried anything yet. */
+export const secondLeg = {
+  'load-moves': {
+    kind: 'operate',
+    state: 'noLoad',
+    hazards: ['neutral-open'],
+    tools: ['test-load-1kw'],
+    minutes: 3,
+    outcomes: { done: 'leg-2-loaded' },
+    cant: 'test-load-off-watch',
+    unsure: 'test-load-off-watch',
+  },
+  'leg-2-loaded': {
+    kind: 'measure',
+    state: 'noLoad',
+    at: ['loadPanel', 'acOut'],
+    ...doubtfulAc,
+    minutes: 5,
+    readings: {
+      d1: { point: 'D-V1', scale: 'legs-rise-2', mode: 'acVolts' },
+      d2: { point: 'D-V2', scale: 'legs-leg', mode: 'acVolts' },
+      o1: { point: 'O-V1', scale: 'legs-leg', mode: 'acVolts' },
+      o2: { point: 'O-V2', scale: 'legs-leg', mode: 'acVolts' },
+      amps: { point: 'D-I2', scale: 'legs-test-amps', mode: 'acClamp' },
+    },
+    rows: [{ id: 'taken', when: {}, to: 'step-2-work' }],
+    ...openAgain,
+  },
+  'step-2-work': {
+    kind: 'workOut',
+    state: 'noLoad',
+    ask: 'legs-step-2',
+    outcomes: {
+      sound: 'test-load-off',
+      'hot-joint': 'v-hot-joint-2',
+      'leg-open': 'v-leg-open-2',
+      'see-saw': { to: 'open-unresolved', does: [{ neutral: 'inDoubt' }] },
+      'no-load': {
+        to: 'load-moves',
+        limit: { counter: 'load-2-again', max: 1, otherwise: 'test-load-off-watch' },
+      },
+      'cannot-tell': 'run-drop-2',
+    },
+    ...openAgain,
+  },
+  'run-drop-2': {
+    kind: 'measure',
+    state: 'noLoad',
+    at: ['acOut', 'loadPanel'],
+    ...doubtfulAc,
+    minutes: 3,
+    readings: { drop: { point: 'OD-L2', scale: 'legs-run-drop-2', mode: 'acVolts' } },
+    outcomes: { small: 'test-load-off', large: 'v-hot-joint-run-2', undetermined: 'test-load-off-watch' },
+    cant: 'test-load-off-watch',
+    unsure: 'test-load-off-watch',
+  },
+  'v-hot-joint-2': {
+    kind: 'verdict',
+    hazards: ['hot-surface'],
+    causes: ['hot-joint-poor'],
+    because: [{ step: 'step-2-work', outcomes: ['hot-joint'] }],
+    outcomes: { mend: 'make-safe', leave: 'open-again' },
+    ...openAgain,
+  },
+  'v-hot-joint-run-2': {
+    kind: 'verdict',
+    hazards: ['hot-surface'],
+    causes: ['hot-joint-poor'],
+    because: [{ step: 'run-drop-2', outcomes: ['large'] }],
+    outcomes: { mend: 'make-safe', leave: 'open-again' },
+    ...openAgain,
+  },
+  'v-leg-open-2': {
+    kind: 'verdict',
+    hazards: ['ac-backfeed'],
+    causes: ['leg-lost'],
+    because: [{ step: 'step-2-work', outcomes: ['leg-open'] }],
+    outcomes: { mend: 'make-safe', leave: 'open-again' },
+    ...openAgain,
+  },
+} as const satisfies Steps;
