@@ -16,6 +16,7 @@ const mendings = [
   'v-noise',
   'v-crossed',
   'v-ends-many',
+  'v-ends-far',
   'v-end-unit',
   'v-end-pack',
   'v-lead-pins',
@@ -28,7 +29,7 @@ const mendings = [
   'v-pairing',
   'v-speed',
   'v-pair-address',
-  'v-came-back',
+  'v-some-setting',
 ];
 /** Of those, the ones whose failing condition comes with load and time. */
 const loadBorn = [
@@ -44,33 +45,55 @@ const loadBorn = [
 const taken = (outcomes: Outcomes, blocks: readonly string[]) =>
   blocks.some((block) => outcomes[block] !== undefined);
 
-/** Why the packs were powered down; the order of the guide makes the later reason the one that counts. */
+/**
+ * Why the packs were powered down. A later part of the guide outweighs an earlier one; once a proof has failed and the
+ * guide was gone through again, only the person knows.
+ */
 function offWork(outcomes: Outcomes): string | undefined {
-  if (outcomes.pairs === 'at-pack') return 'set-pack';
-  if (outcomes['off-or-not'] === 'go') return 'ohms';
-  if (outcomes['v-addresses'] === 'set' || outcomes['v-selector'] === 'set') return 'switches';
-  return outcomes['v-asleep'] === 'wake' || outcomes['v-asleep-share'] === 'wake' ? 'wake' : undefined;
+  const reasons = [
+    ...(outcomes.pairs === 'at-pack' ? ['set-pack'] : []),
+    ...(outcomes['off-or-not'] === 'go' ? ['ohms'] : []),
+    ...(outcomes['v-addresses'] === 'set' || outcomes['v-selector'] === 'set' ? ['switches'] : []),
+    ...(outcomes['v-asleep'] === 'wake' || outcomes['v-asleep-share'] === 'wake' ? ['wake'] : []),
+  ];
+  return reasons.length > 1 && outcomes['proof-failed'] === 'further' ? undefined : reasons[0];
 }
+
+/** Verdicts at which the lead may be left out. */
+const leavable = [
+  'v-lead-pins',
+  'v-lead-open',
+  'v-lead-short',
+  'v-lead-broken',
+  'v-contact',
+  'v-port-short',
+  'v-port-pack-short',
+  'v-port-alone',
+];
 
 /** What comes after the plant is back. */
 function afterPower(outcomes: Outcomes): string | undefined {
-  if (outcomes.pairs === 'at-pack') return 'try';
-  const left = [
-    'v-lead-pins',
-    'v-lead-open',
-    'v-lead-short',
-    'v-lead-broken',
-    'v-port-short',
-    'v-port-pack-short',
-  ];
-  if (left.some((block) => outcomes[block] === 'leave-out')) return 'by-voltage';
-  const inOff = ['set-ends', 'mend-lead', 'set-switches'];
-  if (taken(outcomes, inOff)) return 'proof';
-  return outcomes['off-or-not'] === 'go'
-    ? 'alive'
-    : taken(outcomes, ['v-asleep', 'v-asleep-share'])
-      ? 'proof'
-      : undefined;
+  if (leavable.some((block) => outcomes[block] === 'leave-out')) return 'by-voltage';
+  switch (offWork(outcomes)) {
+    case 'set-pack':
+      return 'try';
+    case 'ohms':
+      return taken(outcomes, ['set-ends', 'mend-lead']) ? 'proof' : 'alive';
+    case 'switches':
+    case 'wake':
+      return 'proof';
+    default:
+      return undefined;
+  }
+}
+
+function mended(outcomes: Outcomes): 'limits' | 'mended' | 'as-found' | 'not-seen' {
+  if (outcomes['v-limits'] !== undefined) return 'limits';
+  // A fault that comes and goes is not cured by being powered down: half an hour without it shows nothing yet.
+  if (taken(outcomes, mendings)) return 'mended';
+  if (outcomes['v-came-back'] === undefined)
+    return outcomes.symptom === 'comes-goes' ? 'not-seen' : 'as-found';
+  return outcomes.symptom === 'comes-goes' ? 'not-seen' : 'mended';
 }
 
 /** What the answers of the battery-link guide decide further on. */
@@ -90,7 +113,12 @@ export const linkQuestions: readonly QuestionDef[] = [
   {
     id: 'link-woken',
     answers: ['asleep', 'awake'],
-    decide: ({ outcomes }) => (offWork(outcomes) === 'wake' ? 'asleep' : 'awake'),
+    decide: ({ outcomes }) =>
+      taken(outcomes, ['v-asleep', 'v-asleep-share'])
+        ? offWork(outcomes) === 'wake'
+          ? 'asleep'
+          : undefined
+        : 'awake',
     onVariant: () => ['asleep', 'awake'],
   },
   {
@@ -108,9 +136,14 @@ export const linkQuestions: readonly QuestionDef[] = [
   },
   {
     id: 'link-mended',
-    answers: ['mended', 'as-found', 'not-seen'],
-    decide: ({ outcomes }) =>
-      taken(outcomes, mendings) ? 'mended' : outcomes.symptom === 'comes-goes' ? 'not-seen' : 'as-found',
-    onVariant: () => ['mended', 'as-found', 'not-seen'],
+    answers: ['limits', 'mended', 'as-found', 'not-seen'],
+    decide: ({ outcomes }) => mended(outcomes),
+    onVariant: () => ['limits', 'mended', 'as-found', 'not-seen'],
+  },
+  {
+    id: 'link-limit-by',
+    answers: ['hand', 'profile'],
+    decide: ({ outcomes }) => (outcomes['v-limits'] === 'hand' ? 'hand' : 'profile'),
+    onVariant: () => ['hand', 'profile'],
   },
 ];

@@ -3,7 +3,7 @@ import { scaleOf } from '../pv/build.ts';
 
 const minute = 60;
 /** Where neither label nor setting says one: the longest time-out in common use [s]. Common practice. */
-const silentTimeOutS = 60;
+const silentTimeOutS = 5 * minute;
 /** A time-out longer than this is none that a person would wait for [s]. Common practice. */
 const longestTimeOutS = 600;
 /** What a hand and a watch add [s], and what a unit may take to believe a link again [s]. Common practice. */
@@ -135,7 +135,7 @@ export const linkWaits: readonly WaitDef[] = [
   /** Long enough to miss a drop-out that came and went before; a link that was down all the time answers in a minute. */
   {
     id: 'link-watch',
-    seconds: ({ outcomes }) => (outcomes['symptom'] === 'comes-goes' ? steadyS : minute),
+    seconds: ({ outcomes }) => (outcomes.symptom === 'comes-goes' ? steadyS : minute),
   },
   { id: 'link-steady', seconds: () => steadyS },
 ];

@@ -41,6 +41,8 @@ const runMessages: Readonly<Record<string, (params: Params) => string>> = {
     'Turn the inverter off first: this PV isolator is not made to close onto a running tracker.',
   'run.bar.neutral-in-doubt': () =>
     'The neutral is not shown to hold. Prove it with the loads off, then with one test load.',
+  'run.bar.restore-not-ready': () =>
+    'It is not confirmed since the last work that tools are out, covers on and people told. Begin bringing back from its first step.',
   'run.bar.sides-not-read': () => 'Both sides of the open switch have not just been read.',
   'run.bar.not-precharged': () => 'The bus is not pre-charged, or the resistor is off again.',
   'run.bar.not-proved-dead': () => 'This place is not proved dead now.',
