@@ -6,6 +6,8 @@ import { fanStartOf, idleOf, latest, roomOf } from './site.ts';
 const outputShares = { idle: 0.05, over: 1.05 };
 /** At a re-test at least this share of the load that was there when it failed. Common practice. */
 const asLoadedShare = 0.9;
+/** No screen shows a load or charge of nothing as less than this. */
+const nothingLess = { power: 500, current: 5 };
 /** A battery taking no more than this takes none [A]. Common practice. */
 const noChargeAmps = 3;
 /** No heatsink is this much colder than the air it stands in [°C]. */
@@ -60,9 +62,9 @@ const again = (id: string, kind: 'power' | 'current', reading: string, why: stri
     const before = readings[reading] ?? 0;
     const least = asLoadedShare * before;
     return {
-      // A figure of nothing is met by nothing.
+      // A figure of nothing is met by nothing, whatever the last digit of the screen.
       edges: [
-        ['lighter', least > 0 ? least : -1],
+        ['lighter', least > 0 ? least : -nothingLess[kind]],
         ['as-loaded', null],
       ],
       expected: 'as-loaded',
