@@ -1,4 +1,5 @@
 import { expectedHeat } from './expected-heat.ts';
+import { expectedLegs } from './expected-legs.ts';
 import { expectedLink } from './expected-link.ts';
 import { expectedProcedures } from './expected-procedures.ts';
 import { expectedPv } from './expected-pv.ts';
@@ -9,4 +10,5 @@ export const expectedWords: Readonly<Record<string, string>> = {
   ...expectedProcedures,
   ...expectedPv,
   ...expectedHeat,
+  ...expectedLegs,
 };

@@ -79,6 +79,13 @@ const zoneNames: Readonly<Record<string, string>> = {
   'screen-low': 'the screen reads too low',
   cancels: 'cancels out',
   adds: 'adds up',
+  drop: 'some: its own drop?',
+  floats: 'floats',
+  collapses: 'a ghost',
+  stays: 'stays',
+  dip: 'a dip',
+  small: 'small',
+  large: 'too much',
 };
 
 /** A zone that has no name of its own is called by its id, read as words. */
