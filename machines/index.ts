@@ -1,4 +1,5 @@
 import type { Machine } from '../src/guide/vocabulary.ts';
+import batteryLink from './battery-link.ts';
 import fansHeat from './fans-heat.ts';
 import acOutputCheck from './procedures/ac-output-check.ts';
 import firstPowerUp from './procedures/first-power-up.ts';
@@ -14,7 +15,7 @@ import stringCheck from './procedures/string-check.ts';
 import pvNoStart from './pv-no-start.ts';
 
 /** Every guide, in the order in which they are offered. */
-export const guides: readonly Machine[] = [pvNoStart, fansHeat];
+export const guides: readonly Machine[] = [pvNoStart, fansHeat, batteryLink];
 
 /** Every procedure, in the order of a job: make safe, work, bring back. */
 export const procedures: readonly Machine[] = [
