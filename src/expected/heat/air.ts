@@ -60,8 +60,7 @@ const inlet = heatScale(
   'temperature',
   ['as-room', 'warmer', 'hotter-than-exhaust'],
   (context) => {
-    const roomC = roomOf(context);
-    if (roomC === undefined) return undefined;
+    const roomC = roomOf(context) ?? context.sheet.climate.usualHighC;
     const belowC = latest(context, ['below-outlet.air']);
     const riseBelowC = belowC === undefined ? undefined : Math.max(0, belowC - roomC);
     const limitC =
@@ -83,8 +82,7 @@ const inlet = heatScale(
 
 const outlet = heatScale('heat-outlet', 'temperature', ['cooler', 'ok', 'hotter'], (context) => {
   const { sheet } = context;
-  const inletC = inletOf(context);
-  if (inletC === undefined) return undefined;
+  const inletC = inletOf(context) ?? sheet.climate.usualHighC;
   const loss = lossOf(context);
   const { fanAirflowM3s } = sheet.inverter;
   const shared = { inletC, lossWatts: loss.likely, acWatts: throughputOf(context).acWatts };

@@ -1,7 +1,10 @@
 import type { ExpectContext, Missing, ScaleDef } from '../context.ts';
 import { type Edge, scaleOf } from '../pv/build.ts';
 
-/** What a scale of this family is made from; `undefined` where an earlier reading it stands on was not taken. */
+/**
+ * What a scale of this family is made from. Before the earlier reading it stands on is taken, an ordinary figure stands in:
+ * on paper the band is still to be shown.
+ */
 interface Made {
   edges: readonly Edge[];
   expected: string;
@@ -15,7 +18,7 @@ export function heatScale(
   id: string,
   kind: ScaleDef['kind'],
   zones: readonly string[],
-  make: (context: ExpectContext) => Made | Missing | undefined,
+  make: (context: ExpectContext) => Made | Missing,
 ): ScaleDef {
   return {
     id,
@@ -23,7 +26,6 @@ export function heatScale(
     zones,
     build(context) {
       const made = make(context);
-      if (!made) return { ok: false, missing: [] };
       if ('missing' in made) return made;
       const { edges, expected, nominal, why, params } = made;
       return {

@@ -95,8 +95,7 @@ const sink = (id: string, pastC: number) =>
 /** A taped fin beside the screen's own figure. */
 const fin = (id: string, belowC: number, why: string, screens: readonly string[]) =>
   heatScale(id, 'temperature', ['screen-high', 'agree', 'screen-low'], (context) => {
-    const screenC = latest(context, screens);
-    if (screenC === undefined) return undefined;
+    const screenC = latest(context, screens) ?? fanStartOf(context.sheet);
     const params = { screenC, low: screenC - belowC, high: screenC + finWithin.restC };
     return {
       edges: [
@@ -135,8 +134,8 @@ const jacket = heatScale('heat-jacket', 'temperature', ['cool-enough', 'too-hot-
 }));
 
 const joint = heatScale('heat-joint', 'temperature', ['colder', 'alike', 'hot'], (context) => {
-  const twin = latest(context, ['retest-twin.cooler', 'twin-heat.cooler']);
-  if (twin === undefined) return undefined;
+  const twin =
+    latest(context, ['retest-twin.cooler', 'twin-heat.cooler']) ?? context.sheet.climate.usualHighC;
   const params = { twin, low: twin - twinC, high: twin + twinC };
   return {
     edges: [
@@ -191,8 +190,7 @@ const restWatts = heatScale('heat-rest-watts', 'power', ['none', 'ok', 'high'], 
 });
 
 const clampTogether = heatScale('heat-together', 'current', ['cancels', 'adds'], ({ readings }) => {
-  const one = readings['clamp-one.largest'];
-  if (one === undefined) return undefined;
+  const one = readings['clamp-one.largest'] ?? together.amps;
   const params = { one, most: Math.max(together.amps, together.share * one) };
   return {
     edges: [
