@@ -13,9 +13,10 @@ import restore from './procedures/restore.ts';
 import restoreAc from './procedures/restore-ac.ts';
 import stringCheck from './procedures/string-check.ts';
 import pvNoStart from './pv-no-start.ts';
+import unevenLegs from './uneven-legs.ts';
 
 /** Every guide, in the order in which they are offered. */
-export const guides: readonly Machine[] = [pvNoStart, fansHeat, batteryLink];
+export const guides: readonly Machine[] = [pvNoStart, fansHeat, batteryLink, unevenLegs];
 
 /** Every procedure, in the order of a job: make safe, work, bring back. */
 export const procedures: readonly Machine[] = [
