@@ -29,7 +29,7 @@ export interface Found {
   unknown: readonly string[];
 }
 
-const mostHits = 12;
+const mostHits = 8;
 const mostNear = 3;
 
 /** An entry that speaks of less than this part of what was typed does not fit it. */

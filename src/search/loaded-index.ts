@@ -5,7 +5,7 @@ import { type Field, fields, type Kind, kinds, type SearchIndex } from './search
 const fieldWeight: Readonly<Record<Field, number>> = { title: 1, said: 1, summary: 0.75 };
 
 /** Of equal fits, what helps more: a guide decides, a step stands in the middle of one. */
-const kindWeight: Readonly<Record<Kind, number>> = {
+export const kindWeight: Readonly<Record<Kind, number>> = {
   guide: 1,
   cause: 0.97,
   procedure: 0.96,

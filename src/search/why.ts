@@ -10,12 +10,12 @@ export interface Piece {
   met: boolean;
 }
 
-/** A typed word that was taken for another. */
+/** A typed word that was taken for another. Half a word is none: the whole of it is marked. */
 export interface Taken {
   typed: string;
   /** The word of the page. */
   as: string;
-  how: Exclude<How, 'same'>;
+  how: 'like' | 'means';
 }
 
 /** Why a hit fits: the words of it that fit best, and how the typed ones were read. */
@@ -37,9 +37,10 @@ export function whyOf(phrase: number, terms: readonly Term[], index: LoadedIndex
     if (from > done) pieces.push({ text: text.slice(done, from), met: false });
     pieces.push({ text: text.slice(from, to), met: true });
     done = to;
-    const as = text.slice(from, to);
-    if (reading.how !== 'same' && !taken.has(reading.typed))
-      taken.set(reading.typed, takenFor(reading, as, index));
+    const { typed, how, via } = reading;
+    if ((how !== 'like' && how !== 'means') || taken.has(typed)) continue;
+    const named = via === undefined ? typed : `${typed} (${index.shown[via]})`;
+    taken.set(typed, { typed: named, as: text.slice(from, to), how });
   }
   if (done < text.length) pieces.push({ text: text.slice(done), met: false });
   return { field, pieces, taken: [...taken.values()] };
@@ -78,9 +79,3 @@ function readingOf(root: string, terms: readonly Term[], { words }: LoadedIndex)
       if (each.stem === at && each.quality > (best?.quality ?? 0)) best = { typed, ...each };
   return best;
 }
-
-const takenFor = ({ typed, how, via }: Reading, as: string, { shown }: LoadedIndex): Taken => ({
-  typed: via === undefined ? typed : `${typed} (${shown[via]})`,
-  as,
-  how: how === 'same' ? 'like' : how,
-});

@@ -2,7 +2,7 @@ import { href } from '../../components/href.ts';
 import { Finder, type Found } from '../../search/finder.ts';
 import type { SearchIndex } from '../../search/search-index.ts';
 import { search as words } from '../../words/en/search.ts';
-import { resultList } from './results.ts';
+import { ResultList } from './results.ts';
 
 /** Typing is answered at once, spoken only when it pauses, and put into the address then too. */
 const pauseMs = 500;
@@ -13,6 +13,7 @@ const pauseMs = 500;
  */
 class FwSearch extends HTMLElement {
   #finder: Finder | undefined;
+  #list: ResultList | undefined;
   #pause: ReturnType<typeof setTimeout> | undefined;
   #shown = '';
 
@@ -84,7 +85,8 @@ class FwSearch extends HTMLElement {
     if (text === this.#shown) return;
     this.#shown = text;
     this.#found = text.trim() === '' ? undefined : this.#finder.find(text);
-    this.#results.replaceChildren(...(this.#found ? resultList(this.#found) : []));
+    this.#list ??= new ResultList(this.#results);
+    this.#list.show(this.#found);
   }
 
   /** How many there are, to those who cannot see them. */

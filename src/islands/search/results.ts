@@ -4,19 +4,53 @@ import type { Why } from '../../search/why.ts';
 import { search as words } from '../../words/en/search.ts';
 import { make } from '../run/dom.ts';
 
-/** What was found, as it stands under the box; where nothing fits it says so first. */
-export function resultList(found: Found): HTMLElement[] {
-  const { verdict, hits, unknown } = found;
-  const list = make('ol', { className: 'search-hits' }, ...hits.map(hit));
+/**
+ * What was found, as it stands under the box; where nothing fits it says so first. Only what a further letter changes is
+ * made anew: on a slow phone that is most of the work.
+ */
+export class ResultList {
+  readonly #head = make('div');
+  readonly #list = make('ol', { className: 'search-hits' });
+  #headSaid = '';
+  #hits: readonly string[] = [];
+
+  constructor(place: HTMLElement) {
+    place.replaceChildren(this.#head, this.#list);
+  }
+
+  /** @param found undefined while nothing is typed */
+  show(found: Found | undefined): void {
+    this.#showHead(found);
+    const hits = found?.hits ?? [];
+    const said = hits.map((each) => JSON.stringify([each.id, each.why]));
+    hits.forEach((each, at) => {
+      if (said[at] === this.#hits[at]) return;
+      const made = hit(each);
+      const before = this.#list.children[at];
+      if (before) before.replaceWith(made);
+      else this.#list.append(made);
+    });
+    while (this.#list.children.length > hits.length) this.#list.lastElementChild!.remove();
+    this.#hits = said;
+  }
+
+  #showHead(found: Found | undefined): void {
+    const said = found ? JSON.stringify([found.verdict, found.hits.length, found.unknown]) : '';
+    if (said === this.#headSaid) return;
+    this.#headSaid = said;
+    this.#head.replaceChildren(...(found ? head(found) : []));
+  }
+}
+
+function head({ verdict, hits, unknown }: Found): HTMLElement[] {
   const notKnown =
     unknown.length > 0 && make('p', { className: 'small', textContent: words.unknown(unknown) });
   if (verdict === 'fits')
-    return [make('h2', { textContent: words.count(hits.length) }), ...(notKnown ? [notKnown] : []), list];
+    return [make('h2', { textContent: words.count(hits.length) }), ...(notKnown ? [notKnown] : [])];
   const title = make('h2', { textContent: verdict === 'empty' ? words.empty : words.nothing });
   const next = make('p', { textContent: words.nothingNext });
   const plate = make('div', { className: 'plate search-nothing' }, title, notKnown, next);
-  if (hits.length === 0) return [plate];
-  return [plate, make('h3', { textContent: words.near }), list];
+  return hits.length > 0 ? [plate, make('h3', { textContent: words.near })] : [plate];
 }
 
 function hit({ kind, url, title, under, why }: Hit): HTMLLIElement {

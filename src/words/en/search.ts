@@ -34,7 +34,6 @@ export const search = {
     summary: 'In short',
   } as Readonly<Record<string, string>>,
   taken: {
-    begins: (typed: string, as: string) => `“${typed}” read as “${as}”`,
     like: (typed: string, as: string) => `“${typed}” read as “${as}”`,
     means: (typed: string, as: string) => `“${typed}” taken for “${as}”`,
   } as Readonly<Record<string, (typed: string, as: string) => string>>,
