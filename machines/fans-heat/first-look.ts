@@ -17,7 +17,14 @@ export const firstLook = {
     kind: 'choose',
     state: 'asFound',
     minutes: 1,
-    outcomes: { 'fans-run': 'numbers', 'hot-derates': 'conditions' },
+    outcomes: { 'fans-run': 'numbers', 'hot-derates': 'conditions', scrapes: 'v-bearing' },
+  },
+  'v-bearing': {
+    kind: 'verdict',
+    hazards: ['dc-link', 'moving-parts'],
+    causes: ['fan-failed'],
+    because: [{ step: 'complaint', outcomes: ['scrapes'] }],
+    outcomes: { 'service-did': 'retest-choose', refer: 'referred' },
   },
   conditions: {
     kind: 'choose',

@@ -26,18 +26,26 @@ export const hidden = {
     readings: { watts: { point: 'display', scale: 'heat-rest-watts', mode: 'display' } },
     outcomes: {
       none: 'several-units',
-      ok: 'v-hidden-load',
+      ok: 'was-high',
       high: 'several-units',
       undetermined: 'several-units',
     },
     cant: 'loads-back-refer',
     unsure: 'loads-back-refer',
   },
+  'was-high': {
+    kind: 'sheet',
+    state: 'noLoad',
+    ask: 'heat-rest-high',
+    outcomes: { high: 'v-hidden-load', 'not-shown': 'several-units' },
+    cant: 'several-units',
+    unsure: 'several-units',
+  },
   'v-hidden-load': {
     kind: 'verdict',
     causes: ['hidden-or-circulating'],
     because: [
-      { step: 'rest-watts', outcomes: ['high'] },
+      { step: 'was-high', outcomes: ['high'] },
       { step: 'bare-watts', outcomes: ['ok'] },
     ],
     outcomes: { 'put-right': 'loads-back-retest', refer: 'loads-back-refer' },
@@ -71,7 +79,7 @@ export const hidden = {
     minutes: 4,
     readings: { largest: { point: 'O-I1', scale: 'circulating-amps', mode: 'acClamp' } },
     outcomes: {
-      ok: 'loads-back-refer',
+      ok: 'loads-back-go-on',
       high: 'clamp-together',
       undetermined: {
         to: 'clamp-one',
@@ -124,6 +132,14 @@ export const hidden = {
     hazards: ['re-energise'],
     minutes: 2,
     outcomes: { done: { to: 'referred', does: [{ loads: 'on' }] } },
+    cant: 'loads-still-off',
+    unsure: 'loads-still-off',
+  },
+  'loads-back-go-on': {
+    kind: 'operate',
+    hazards: ['re-energise'],
+    minutes: 2,
+    outcomes: { done: { to: 'fan-setting', does: [{ loads: 'on' }] } },
     cant: 'loads-still-off',
     unsure: 'loads-still-off',
   },

@@ -205,6 +205,12 @@ export const questions: Readonly<Record<string, QuestionDef>> = Object.fromEntri
         onVariant: () => ['all-in-band', 'not-all'],
       },
       {
+        id: 'heat-rest-high',
+        answers: ['high', 'not-shown'],
+        decide: ({ outcomes }) => (outcomes['rest-watts'] === 'high' ? 'high' : 'not-shown'),
+        onVariant: () => ['high', 'not-shown'],
+      },
+      {
         id: 'heat-mended',
         answers: ['joint', 'air'],
         decide: ({ outcomes }) => (outcomes['v-hot-joint'] === undefined ? 'air' : 'joint'),
