@@ -35,6 +35,14 @@ const output = { 'out-two': { v12: '240.5', v1: '120.2', v2: '120.3' } };
 export const benchRuns: readonly BenchRun[] = [
   guideRun,
   {
+    page: 'guides/fans-heat',
+    answers: {
+      'first-look': 'quiet',
+      complaint: 'fans-run',
+      numbers: { watts: '900', charge: '0' },
+    },
+  },
+  {
     page: 'procedures/isolate',
     answers: {
       ready: 'done',
