@@ -50,10 +50,12 @@ export function buildIndex(entries: readonly Entry[], aliases: Aliases): SearchI
 
   const stems = [...words.keys()].sort();
   const at = new Map(stems.map((root, index) => [root, index]));
+  const place = new Map(all.map(({ id }, entry) => [id, entry]));
   return {
-    entries: all.map(({ kind, id, url, under }) =>
-      under === undefined ? [kinds.indexOf(kind), id, url] : [kinds.indexOf(kind), id, url, under],
-    ),
+    entries: all.map(({ kind, id, url, under }) => {
+      const over = under === undefined ? undefined : place.get(under);
+      return over === undefined ? [kinds.indexOf(kind), id, url] : [kinds.indexOf(kind), id, url, over];
+    }),
     phrases: all.map(({ phrases }) => phrases.map(({ field, text }) => [fields.indexOf(field), text])),
     stems: stems.join(' '),
     shown: stems.map((root) => wordShown(root, words.get(root)!)).join(' '),

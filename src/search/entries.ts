@@ -26,19 +26,15 @@ const summary = (text: string): Phrase => ({ field: 'summary', text });
 
 /** What to find, from all that is written. */
 export function entriesOf(content: SearchContent): Entry[] {
-  const guideTitle = new Map(content.guides.map(({ id, data }) => [id, data.title]));
   return [
     ...content.guides.map((each) => books('guide', each)),
-    ...content.causes.map(({ id, data }) => {
-      const under = guideTitle.get(data.guide);
-      return {
-        kind: 'cause' as const,
-        id: `cause/${id}`,
-        url: `causes/${id}/`,
-        ...(under === undefined ? {} : { under }),
-        phrases: [title(data.title), ...said(data.also)],
-      };
-    }),
+    ...content.causes.map(({ id, data }) => ({
+      kind: 'cause' as const,
+      id: `cause/${id}`,
+      url: `causes/${id}/`,
+      under: `guide/${data.guide}`,
+      phrases: [title(data.title), ...said(data.also)],
+    })),
     ...content.procedures.map((each) => books('procedure', each)),
     ...content.worksheets.map(({ id, data }) => ({
       kind: 'worksheet' as const,
@@ -58,8 +54,8 @@ export function entriesOf(content: SearchContent): Entry[] {
       url: `glossary/#${id}`,
       phrases: [title(term), ...said(also)],
     })),
-    ...content.guides.flatMap((each) => stepsOf('guides', each, content.machines)),
-    ...content.procedures.flatMap((each) => stepsOf('procedures', each, content.machines)),
+    ...content.guides.flatMap((each) => stepsOf('guide', each, content.machines)),
+    ...content.procedures.flatMap((each) => stepsOf('procedure', each, content.machines)),
   ];
 }
 
@@ -74,7 +70,7 @@ const books = (kind: 'guide' | 'procedure', { id, data }: Written<GuideHead>): E
 const unsought = ['verdict', 'end', 'perform'];
 
 function stepsOf(
-  folder: 'guides' | 'procedures',
+  kind: 'guide' | 'procedure',
   { id, data, body }: Written<GuideHead> & { body: string },
   machines: readonly Machine[],
 ): Entry[] {
@@ -88,8 +84,8 @@ function stepsOf(
       {
         kind: 'step' as const,
         id: `step/${id}/${block.id}`,
-        url: `${folder}/${id}/${chapter && `${chapter}/`}#${block.id}`,
-        under: data.title,
+        url: `${kind}s/${id}/${chapter && `${chapter}/`}#${block.id}`,
+        under: `${kind}/${id}`,
         phrases: [title(block.title)],
       },
     ];

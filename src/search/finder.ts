@@ -10,6 +10,7 @@ export interface Hit {
   /** Address from the site's base. */
   url: string;
   title: string;
+  /** Title of what it stands under. */
   under?: string;
   why: Why;
   /** 0 to 1. Good for an order alone. */
@@ -42,6 +43,9 @@ const leastOfBest = 0.55;
 /** An unknown word tells as much as the rarest word here; a number that nothing has, a quarter of it. */
 const entriesOfUnknown = 1;
 const numberShare = 0.25;
+
+/** A guide fits nearly as well as the best of the causes that it finds: it is the way there. */
+const guideOfCause = 0.92;
 
 /** What one typed word comes to over all phrases. */
 interface Spread {
@@ -131,7 +135,16 @@ export class Finder {
       this.#entryTerm[entry] = 0;
       this.#entryTerms[entry] = 0;
     }
+    for (const cause of [...found.values()]) this.#liftGuide(cause, found);
     return [...found.values()].sort((a, b) => b.score - a.score || a.entry - b.entry);
+  }
+
+  #liftGuide(cause: Ranked, found: Map<number, Ranked>): void {
+    const { kind, under } = this.#index.entries[cause.entry]!;
+    if (kind !== 'cause' || under === undefined) return;
+    const score = cause.score * guideOfCause;
+    if (score <= (found.get(under)?.score ?? 0)) return;
+    found.set(under, { ...cause, entry: under, score, through: cause.entry });
   }
 
   /** Counts for an entry the best of a term's phrases, once. */
@@ -179,11 +192,20 @@ export class Finder {
     };
   }
 
-  #hit({ entry, phrase, score, covered }: Ranked, terms: readonly Term[]): Hit {
-    const { kind, id, url, under } = this.#index.entries[entry]!;
-    const title = this.#index.phrases.find((each) => each.entry === entry)!.text;
+  #hit({ entry, phrase, through, score, covered }: Ranked, terms: readonly Term[]): Hit {
+    const { entries } = this.#index;
+    const { kind, id, url, title, under } = entries[entry]!;
     const why = whyOf(phrase, terms, this.#index);
-    return { kind, id, url, title, ...(under === undefined ? {} : { under }), why, score, covered };
+    return {
+      kind,
+      id,
+      url,
+      title,
+      ...(under === undefined ? {} : { under: entries[under]!.title }),
+      why: through === undefined ? why : { ...why, finds: entries[through]!.title },
+      score,
+      covered,
+    };
   }
 }
 
@@ -191,6 +213,8 @@ interface Ranked {
   entry: number;
   /** The phrase that fits best. */
   phrase: number;
+  /** The entry whose phrase it is, where it is a cause of this guide. */
+  through?: number;
   covered: number;
   score: number;
   /** How many of the typed words it speaks of. */

@@ -26,14 +26,14 @@ const mostSlips = 6;
 
 /** Wrong letters allowed, as a part of the typed word's length: one in four letters, two in seven. */
 const slipsAllowed = 0.3;
-const shortestWithSlips = 4;
+const shortestWithSlips = 5;
 
 /** Of two like words the one nearer in length is meant: taken off for every letter more or less. */
 const lengthCost = 0.04;
 /** The first letter is seldom the wrong one. */
 const firstLetterCost = 0.15;
 /** What is further off than this is another word. */
-const leastLike = 0.58;
+const leastLike = 0.62;
 
 /**
  * Finds the words of the index that a typed word may stand for. Fuse looks for slips through the unique words alone, each

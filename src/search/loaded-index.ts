@@ -12,12 +12,19 @@ export const kindWeight: Readonly<Record<Kind, number>> = {
   worksheet: 0.95,
   library: 0.93,
   glossary: 0.88,
-  step: 0.72,
+  step: 0.62,
 };
 
 /** The index unpacked for searching: plain arrays of numbers, phrases numbered through all entries. */
 export interface LoadedIndex {
-  entries: readonly { kind: Kind; id: string; url: string; under: string | undefined; weight: number }[];
+  entries: readonly {
+    kind: Kind;
+    id: string;
+    url: string;
+    title: string;
+    under: number | undefined;
+    weight: number;
+  }[];
   phrases: readonly { entry: number; field: Field; text: string; weight: number }[];
   words: LikeWords;
   stems: readonly string[];
@@ -38,9 +45,10 @@ export const tellingOf = (count: number, all: number): number => Math.log(1 + al
 
 /** Unpacks the index. */
 export function loadIndex(index: SearchIndex): LoadedIndex {
-  const entries = index.entries.map(([kind, id, url, under]) => {
+  const entries = index.entries.map(([kind, id, url, under], entry) => {
     const name = kinds[kind]!;
-    return { kind: name, id, url, under, weight: kindWeight[name] };
+    const title = index.phrases[entry]?.[0]?.[1] ?? id;
+    return { kind: name, id, url, title, under, weight: kindWeight[name] };
   });
   const phrases = index.phrases.flatMap((own, entry) =>
     own.map(([field, text]) => {

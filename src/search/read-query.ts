@@ -15,7 +15,7 @@ const mostLetters = 200;
 const mostTerms = 12;
 
 /** A thing said for another is nearly as good as its own name. */
-const meaningQuality = 0.88;
+const meaningQuality = 0.82;
 
 /** Keeps of every stem its best likeness. */
 function bestOfEach(all: readonly Likeness[]): Likeness[] {

@@ -19,7 +19,7 @@ export interface Entry {
   id: string;
   /** Its address from the site's base. */
   url: string;
-  /** The title of the guide or procedure that a step stands in, or of the guide that a cause belongs to. */
+  /** Id of the guide or procedure that a step stands in, or of the guide that finds a cause. */
   under?: string;
   /** The title first. */
   phrases: readonly Phrase[];
@@ -37,8 +37,8 @@ export interface Aliases {
 
 /** The index as it is sent: columns of plain values, small when packed. */
 export interface SearchIndex {
-  /** Kind by its place in `kinds`, id, address, and `under`. */
-  entries: readonly (readonly [kind: number, id: string, url: string, under?: string])[];
+  /** Kind by its place in `kinds`, id, address, and the number of the entry that it stands under. */
+  entries: readonly (readonly [kind: number, id: string, url: string, under?: number])[];
   /** Of every entry its phrases: field by its place in `fields`, then the text. */
   phrases: readonly (readonly (readonly [field: number, text: string])[])[];
   /** Every stem, in order of the alphabet, parted by spaces. */

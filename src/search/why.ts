@@ -21,6 +21,8 @@ export interface Taken {
 /** Why a hit fits: the words of it that fit best, and how the typed ones were read. */
 export interface Why {
   field: Field;
+  /** Where they are the words of a cause, and the hit is the guide that finds it: the cause's title. */
+  finds?: string;
   pieces: readonly Piece[];
   taken: readonly Taken[];
 }

@@ -55,14 +55,15 @@ function head({ verdict, hits, unknown }: Found): HTMLElement[] {
 
 function hit({ kind, url, title, under, why }: Hit): HTMLLIElement {
   const kindText = [words.kinds[kind] ?? kind, under && words.under(under)].filter(Boolean).join(', ');
-  // Where its name is the reason, the name is marked, and not said again.
-  const named = why.field === 'title';
+  // Where its own name is the reason, the name is marked, and not said again.
+  const named = why.field === 'title' && why.finds === undefined;
+  const field = why.finds === undefined ? words.why[why.field]! : words.finds(why);
   return make(
     'li',
     { attrs: { 'data-kind': kind } },
     make('a', { href: href(url) }, make('span', {}, ...(named ? marked(why) : [title]))),
     make('p', { className: 'search-kind', textContent: kindText }),
-    !named && make('p', { className: 'search-why' }, `${words.why[why.field]}: “`, ...marked(why), '”'),
+    !named && make('p', { className: 'search-why' }, `${field}: “`, ...marked(why), '”'),
     why.taken.length > 0 && make('p', { className: 'search-why', textContent: readings(why) }),
   );
 }

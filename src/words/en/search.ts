@@ -33,6 +33,9 @@ export const search = {
     said: 'People say',
     summary: 'In short',
   } as Readonly<Record<string, string>>,
+  /** Why a guide fits by the words of one of its causes. */
+  finds: ({ field, finds }: { field: string; finds?: string }): string =>
+    field === 'title' ? 'It finds' : `It finds “${finds}”. People say`,
   taken: {
     like: (typed: string, as: string) => `“${typed}” read as “${as}”`,
     means: (typed: string, as: string) => `“${typed}” taken for “${as}”`,
