@@ -25,12 +25,7 @@ const strayShare = 0.1;
 function lineStep(context: ExpectContext, block: string) {
   const { readings, sheet } = context;
   const at = (id: string) => readings[id];
-  const [d0, o0, d1, o1] = [
-    at('line-still.v1'),
-    at('out-line.v1'),
-    at(`${block}.d1`),
-    at(`${block}.o1`),
-  ];
+  const [d0, o0, d1, o1] = [at('line-still.v1'), at('out-line.v1'), at(`${block}.d1`), at(`${block}.o1`)];
   const [ng, amps, ground] = [at(`${block}.ng`), at(`${block}.amps`), at(`${block}.ground`)];
   if (d0 === undefined || o0 === undefined || d1 === undefined || o1 === undefined) return undefined;
   if (ng === undefined || amps === undefined || ground === undefined) return undefined;
@@ -96,7 +91,7 @@ const lineHeld: WorkDef = {
             ? 'hot-joint'
             : unclear
               ? 'cannot-tell'
-              : full > 2 * bandShare * nominalLeg(context.sheet)
+              : full > bandShare * nominalLeg(context.sheet)
                 ? 'long'
                 : 'sound';
     return answer(outcome, saysOf(context, found));

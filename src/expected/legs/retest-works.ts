@@ -46,14 +46,21 @@ const retestHot: WorkDef = {
     const drop = output - panel - ng;
     const found = ohmsOf(drop, changeU(sheet, drop, 2), Math.max(amps, 0.1), ampsU(sheet, amps));
     const flowing = amps >= leastShare * testAmps(sheet);
-    const outcome =
-      !flowing ? 'cannot-tell' : found.low > limit ? 'not-held' : found.best <= limit ? 'held' : 'cannot-tell';
+    const outcome = !flowing
+      ? 'cannot-tell'
+      : found.low > limit
+        ? 'not-held'
+        : found.best <= limit
+          ? 'held'
+          : 'cannot-tell';
     return {
       ok: true,
       outcome,
       worksheet: 'leg-volts',
       inputs: {},
-      says: [{ id: 'expected.legs.retestHot', params: { drop, amps, hotOhms: Math.max(0, found.best), limit } }],
+      says: [
+        { id: 'expected.legs.retestHot', params: { drop, amps, hotOhms: Math.max(0, found.best), limit } },
+      ],
     };
   },
 };

@@ -12,8 +12,13 @@ import {
   testAmps,
 } from './site.ts';
 
-/** What the empty leg may gain from one test load on a sound neutral, a long feeder included [V]. Common practice. */
-const lightLegRiseVolts = 3;
+/** A start on a sound neutral lifts no leg by more than this [V]. Common practice. */
+const startRiseVolts = 3;
+/**
+ * What the empty leg may gain from one heater before its neutral counts as lost [V]: a long sound feeder and the meter's own
+ * error included. A poor joint that stays below it is found in ohms, by neutral to ground. Common practice.
+ */
+const heaterRiseVolts = 5;
 /** A dip of more than this is deep; less than the other nobody sees. Common practice. */
 const dips = { deep: 0.05, seen: 0.01 };
 /** Tied to ground once at the source, a neutral stands this close; a floating one is further off than any drop [V]. Common practice. */
@@ -87,9 +92,9 @@ const rise = (id: string, still: string) =>
     const unloaded = readings[still] ?? nominal;
     const params = {
       unloaded,
-      riseVolts: lightLegRiseVolts,
+      riseVolts: heaterRiseVolts,
       low: (1 - bandShare) * nominal,
-      high: Math.min((1 + bandShare) * nominal, unloaded + lightLegRiseVolts),
+      high: Math.min((1 + bandShare) * nominal, unloaded + heaterRiseVolts),
     };
     return {
       ends: [
@@ -165,7 +170,7 @@ const held = (id: string, before: string, way: 'lowest' | 'highest') =>
         stood,
         deep: (1 - dips.deep) * stood,
         seen: (1 - dips.seen) * stood,
-        rises: stood + lightLegRiseVolts,
+        rises: stood + startRiseVolts,
       };
       return {
         ends:

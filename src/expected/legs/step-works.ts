@@ -47,7 +47,12 @@ function movedBy(context: ExpectContext, blocks: Blocks): Moved | undefined {
   const { sheet, readings } = context;
   const cosine = legsCosine(sheet);
   const at = (id: string) => readings[id];
-  const [d0l, d0o, o0l, o0o] = [at(blocks.still[0]), at(blocks.still[1]), at(blocks.out[0]), at(blocks.out[1])];
+  const [d0l, d0o, o0l, o0o] = [
+    at(blocks.still[0]),
+    at(blocks.still[1]),
+    at(blocks.out[0]),
+    at(blocks.out[1]),
+  ];
   const [d1l, d1o, o1l, o1o] = [
     at(blocks.loaded[0]),
     at(blocks.loaded[1]),
@@ -115,10 +120,9 @@ const poor = (one: Range, other: Range, limit: number | undefined): boolean =>
 const perhaps = (one: Range, other: Range, limit: number | undefined): boolean =>
   limit === undefined ? one.best > poorTimes * other.high + unknownFeederOhms : one.best > limit;
 
-/** Both conductors as their length makes them, and at the leg's full amps still too much. */
+/** Both conductors as their length makes them, and still the leg's full amps would take it out of its band. */
 const isLong = ({ sheet }: ExpectContext, { neutral, hot }: Ohms): boolean =>
-  (Math.max(0, neutral.best) + Math.max(0, hot.best)) * legLimitAmps(sheet) >
-  2 * bandShare * nominalLeg(sheet);
+  (Math.max(0, neutral.best) + Math.max(0, hot.best)) * legLimitAmps(sheet) > bandShare * nominalLeg(sheet);
 
 function says(context: ExpectContext, moved: Moved, { neutral, hot, limit }: Ohms): MessageRef[] {
   const params = {
@@ -180,12 +184,17 @@ const stepMoved: WorkDef = {
         },
       ]);
     const found = ohms(context, moved, undefined);
-    const [n, h] = [
-      poor(found.neutral, found.hot, found.limit),
-      poor(found.hot, found.neutral, found.limit),
-    ];
+    const [n, h] = [poor(found.neutral, found.hot, found.limit), poor(found.hot, found.neutral, found.limit)];
     const outcome =
-      n && h ? 'both-joints' : n ? 'neutral-joint' : h ? 'hot-joint' : isLong(context, found) ? 'long' : 'cannot-tell';
+      n && h
+        ? 'both-joints'
+        : n
+          ? 'neutral-joint'
+          : h
+            ? 'hot-joint'
+            : isLong(context, found)
+              ? 'long'
+              : 'cannot-tell';
     return answer(outcome, says(context, moved, found));
   },
 };

@@ -7,7 +7,7 @@ const bands = {
   'expected.legs.leg':
     'Nominal {nominal:voltage} to neutral, 5 % either way: {low:voltage} to {high:voltage} (ANSI C84.1, service range A; elsewhere your own code’s range). Up to {dead:voltage} the leg counts as dead.',
   'expected.legs.rise':
-    'With nothing on, this leg read {unloaded:voltage}. On a sound neutral one heater on the other leg moves it by {riseVolts:voltage} at most, also on a long feeder (common practice).',
+    'With nothing on, this leg read {unloaded:voltage}. One heater on the other leg moves it by less than {riseVolts:voltage}, long feeder and meter’s error counted, or the neutral is lost (common practice). A poor joint below that shows in ohms.',
   'expected.legs.amps':
     'One leg may give {limit:current} for long: its watts by the label, or half of the unit’s, at {nominal:voltage}.',
   'expected.legs.testAmps':

@@ -19,7 +19,12 @@ export interface Magnitudes {
 
 export type LegAngle =
   | { kind: 'legDead' | 'doNotClose' }
-  | { kind: 'opposed' | 'third' | 'inPhase' | 'between' | 'cannotTell'; low: number; best: number; high: number };
+  | {
+      kind: 'opposed' | 'third' | 'inPhase' | 'between' | 'cannotTell';
+      low: number;
+      best: number;
+      high: number;
+    };
 
 const known = [
   ['inPhase', 0],
