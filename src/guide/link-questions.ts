@@ -1,4 +1,4 @@
-import type { QuestionDef } from './questions.ts';
+import type { QuestionDef } from './question-def.ts';
 
 type Outcomes = Readonly<Record<string, string>>;
 

@@ -4,16 +4,7 @@ import type { Variant } from '../safety/plant.ts';
 import { acNominal } from '../site/ac.ts';
 import type { AcTopology } from '../site/sheet.ts';
 import { linkQuestions } from './link-questions.ts';
-
-/** A question that the sheet answers. Unknown counts as the answer that asks for more care. */
-export interface QuestionDef {
-  id: string;
-  answers: readonly string[];
-  /** The sheet's answer; `undefined` when it does not know and the person is asked. */
-  decide(context: ExpectContext): string | undefined;
-  /** The answers possible on a plant variant. */
-  onVariant(variant: Variant): readonly string[];
-}
+import type { QuestionDef } from './question-def.ts';
 
 /** Room, inlet and outlet were read, and each stands where a sound unit has it. */
 const airInBand = (outcomes: ExpectContext['outcomes']): boolean =>

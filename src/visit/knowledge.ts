@@ -1,6 +1,6 @@
 import type { ScaleDef, WaitDef, WorkDef } from '../expected/context.ts';
 import type { Moves } from '../guide/moves.ts';
-import type { QuestionDef } from '../guide/questions.ts';
+import type { QuestionDef } from '../guide/question-def.ts';
 
 /** Everything a run is judged by: the guide, and what is expected of a plant. */
 export interface Knowledge {
