@@ -1,6 +1,5 @@
 import type { ExpectContext } from '../expected/context.ts';
 import { stringVoc } from '../expected/pv/site.ts';
-import type { Variant } from '../safety/plant.ts';
 import { acNominal } from '../site/ac.ts';
 import type { AcTopology } from '../site/sheet.ts';
 import { linkQuestions } from './link-questions.ts';

@@ -127,7 +127,7 @@ const readOff = (pair: Pair): Answers => ({
 });
 const sound: Pair = { unitEnd: 120, packEnd: 120 };
 
-const fixed = (id: string, site: Site, causes: readonly string[], answers: Answers): LinkCase => ({
+const fixed = (id: string, site: Site, causes: readonly string[] | null, answers: Answers): LinkCase => ({
   id: `${id}, ${site.sheet.name}`,
   sheet: site.sheet,
   answers: { ...door, ...nothingSeen, ...site.levels, ...site.back, ...proved, ...answers },
