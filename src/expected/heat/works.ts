@@ -1,6 +1,4 @@
-import { arrayWatts, joulesPerDay } from '../../worksheets/battery-dc/idle.ts';
-import { idleDraw } from '../../worksheets/battery-dc/idle-draw.ts';
-import { heatRise } from '../../worksheets/heat/heat-rise.ts';
+import { arrayWatts, joulesPerDay, usualChargePath } from '../../worksheets/battery-dc/idle.ts';
 import type { ExpectContext, WorkDef } from '../context.ts';
 import { bankVoltsOf, chargeEfficiency, idleOf, lossOf, throughputOf } from './site.ts';
 
@@ -23,10 +21,9 @@ function riseInputs(context: ExpectContext): Record<string, number> {
     chargeWatts,
     chargeEfficiency,
     idleWatts: idleOf(sheet).watts,
-    efficiency: efficiency ?? heatRise.inputs.efficiency.default,
-    altitudeM: sheet.altitudeM ?? heatRise.inputs.altitudeM.default,
     inletC: sheet.climate.usualHighC,
-    allowedRiseC: heatRise.inputs.allowedRiseC.default,
+    ...(efficiency === null ? {} : { efficiency }),
+    ...(sheet.altitudeM === null ? {} : { altitudeM: sheet.altitudeM }),
     ...(fanAirflowM3s === null ? {} : { airflowM3s: fanAirflowM3s }),
   };
 }
@@ -113,7 +110,7 @@ const idleCost: WorkDef = {
     const watts = idle.watts * sheet.parallelUnits;
     const busVolts = bankVoltsOf(sheet);
     const dayJoules = joulesPerDay(watts);
-    const chargePath = idleDraw.inputs.chargePath.default;
+    const chargePath = usualChargePath;
     const [lossless4, lossless5] = sunHours.map((hours) => arrayWatts(dayJoules, hours * 3600, 1));
     const [eaten4, eaten5] = sunHours.map((hours) => arrayWatts(dayJoules, hours * 3600, chargePath));
     const params = {

@@ -1,7 +1,7 @@
 import { defineWorksheet } from '../define.ts';
 import { give, refuse } from '../result.ts';
 import { say } from '../say.ts';
-import { arrayWatts, idleWatts, impliedEfficiency, joulesPerDay } from './idle.ts';
+import { arrayWatts, idleWatts, impliedEfficiency, joulesPerDay, usualChargePath } from './idle.ts';
 
 /** Efficiencies at a load worth reading run from here to 1. Common practice. */
 const lowestBelievable = 0.8;
@@ -18,7 +18,7 @@ export const idleDraw = defineWorksheet({
     amps: { kind: 'current', min: 0, max: 50 },
     ampsError: { kind: 'current', min: 0, max: 10, default: 0.1 },
     windowS: { kind: 'time', min: 3600, max: 57_600, default: 14_400, unit: 'h' },
-    chargePath: { kind: 'ratio', min: 0.3, max: 1, default: 0.8 },
+    chargePath: { kind: 'ratio', min: 0.3, max: 1, default: usualChargePath },
     nightS: { kind: 'time', min: 3600, max: 86_400, default: 50_400, unit: 'h' },
     bankJoules: { kind: 'energy', min: 3.6e5, max: 3.6e9, unit: 'kWh', from: ['derived.bankEnergyJ'] },
     loadWatts: { kind: 'power', min: 50, max: 50_000, optional: true },

@@ -1,3 +1,6 @@
+/** From the array into the battery and out again, in a fair install. Common practice, 0.70 to 0.85. */
+export const usualChargePath = 0.8;
+
 /** What an inverter burns with nothing plugged in: battery amps times battery volts [W]. */
 export function idleWatts(busVolts: number, amps: number): number {
   return busVolts * amps;
