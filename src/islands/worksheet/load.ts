@@ -40,4 +40,16 @@ export const loadWorksheet: Readonly<Record<string, () => Promise<LoadedWorkshee
     worksheet: (await import('../../worksheets/heat/heat-rise.ts')).heatRise,
     words: (await import('../../words/en/worksheets/heat-rise.ts')).heatRise,
   }),
+  'leg-volts': async () => ({
+    worksheet: (await import('../../worksheets/ac/leg-volts.ts')).legVolts,
+    words: (await import('../../words/en/worksheets/leg-volts.ts')).legVolts,
+  }),
+  'leg-angle': async () => ({
+    worksheet: (await import('../../worksheets/ac/leg-angle.ts')).legAngle,
+    words: (await import('../../words/en/worksheets/leg-angle.ts')).legAngle,
+  }),
+  'neutral-current': async () => ({
+    worksheet: (await import('../../worksheets/ac/neutral-current.ts')).neutralCurrent,
+    words: (await import('../../words/en/worksheets/neutral-current.ts')).neutralCurrent,
+  }),
 };

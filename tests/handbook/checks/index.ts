@@ -4,6 +4,7 @@ import { heatChecks } from './heat-rise.ts';
 import { idleChecks } from './idle-draw.ts';
 import { insulationChecks } from './insulation-position.ts';
 import { linkEndsChecks } from './link-ends.ts';
+import { legAngleChecks, legVoltsChecks, neutralCurrentChecks } from './legs.ts';
 import { preChargeChecks } from './pre-charge.ts';
 import { runByVoltageChecks } from './run-by-voltage.ts';
 import { stringWindowChecks } from './string-window.ts';
@@ -18,4 +19,7 @@ export const outsideChecks: readonly OutsideCheck[] = [
   ...linkEndsChecks,
   ...runByVoltageChecks,
   ...heatChecks,
+  ...legVoltsChecks,
+  ...legAngleChecks,
+  ...neutralCurrentChecks,
 ];
