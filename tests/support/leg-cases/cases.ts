@@ -526,4 +526,29 @@ const onLine: LegCase[] = [
   ),
 ];
 
+/** A plant with this in its conductors, on one of the sites with two legs, walked as if nothing were known. */
+export function plantCase(
+  site: 'opposed' | 'common' | 'wye',
+  extra: { neutral?: number; hot1?: number; hot2?: number; volts?: number; sourceOhms?: number },
+  house: readonly [number, number],
+): LegCase {
+  const sheet = sites.find(([name]) => name === site)![1];
+  const made = plant(sheet, {
+    neutralOhms: joint(sheet, extra.neutral ?? 0),
+    hot1Ohms: joint(sheet, extra.hot1 ?? 0),
+    hot2Ohms: joint(sheet, extra.hot2 ?? 0),
+    volts: extra.volts ?? 120,
+    sourceOhms: extra.sourceOhms ?? 0.01,
+  });
+  return visit(
+    'a plant',
+    sheet,
+    made,
+    null,
+    '',
+    { 'v-leg-overloaded': 'plan', 'v-legs-shared-badly': 'plan', 'v-house-overloaded': 'plan' },
+    house,
+  );
+}
+
 export const legCases: readonly LegCase[] = [...onEachSite, ...others, ...onLine];
