@@ -131,6 +131,8 @@ const ways = {
   'loads-ready': 'done',
   'loads-on': 'done',
   'open-again': 'done',
+  'open-unresolved': 'done',
+  'house-off': 'done',
   'line-close-ready': 'done',
   'line-close': 'done',
   'line-load-on': 'done',
