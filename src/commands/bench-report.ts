@@ -1,5 +1,6 @@
 /** What the bench found, and how it is printed. */
 import type { PageWeight } from './bench-bytes.ts';
+import type { Keystroke, SearchBench } from './bench-search.ts';
 import type { Spread } from './bench-speed.ts';
 
 /** Sizes in kB and MB of 1000; times in ms on a processor four times slower, medians, their spread beside. */
@@ -9,6 +10,9 @@ export interface BenchReport {
   readingToScreenMs4x: number;
   firstStepFromCacheMs4x: number;
   startFormFromCacheMs4x: number;
+  /** Work of the search page for one more letter, until the results are painted. */
+  searchKeystrokeMs4x: Keystroke;
+  search: SearchBench;
   precacheMb: number;
   precacheFiles: number;
   /** Null where the site that stood was taken. */
@@ -30,7 +34,13 @@ export interface BenchReport {
   };
 }
 
-const budgets = { pageKb: 90, fontKb: 60, readingMs: 100, firstStepMs: 1000 };
+const budgets = {
+  pageKb: 90,
+  fontKb: 60,
+  readingMs: 100,
+  firstStepMs: 1000,
+  keystrokeMs: { median: 16, worst: 50 },
+};
 
 const columns = ['htmlKb', 'cssKb', 'jsKb', 'jsonKb', 'otherKb', 'totalKb', 'fontKb'] as const;
 const against = (value: number, budget: number): string => (value <= budget ? 'within' : 'OVER');
@@ -46,6 +56,24 @@ const timeLine = (
 ): string =>
   `${what.padEnd(46)}${`${median} ${unit}`.padStart(11)}  (${min} to ${max}, ${samples} samples)` +
   (budget === undefined ? '' : `  budget ${budget} ${unit}: ${against(median, budget)}`);
+
+function searchLines({ work, toFrame, keystrokes, entries, words, indexKb, engines }: SearchBench): string[] {
+  const { median, worst } = budgets.keystrokeMs;
+  const parts = (of: number): string => `${(of * 100).toFixed(1)} %`;
+  const engine = (name: string, each: SearchBench['engines']['shipped']['ours']): string =>
+    `${name.padEnd(46)}${`${each.medianMs} ms`.padStart(11)}  (worst ${each.worstMs}, loaded in ${each.loadMs}) ` +
+    `wanted in the first three ${parts(each.recall)}, nothing fits ${parts(each.nothingRight)}`;
+  return [
+    `Search over ${entries} entries, ${words} words, ${indexKb} kB`,
+    `${'one more letter, work until painted'.padEnd(46)}${`${work.median} ms`.padStart(11)}  (worst ${work.worst}, ${keystrokes} letters)` +
+      `  budget ${median} and ${worst} ms: ${against(work.median, median)}, ${against(work.worst, worst)}`,
+    `${'the same, with the wait for the screen'.padEnd(46)}${`${toFrame.median} ms`.padStart(11)}  (worst ${toFrame.worst})`,
+    engine('search alone, a letter', engines.shipped.ours),
+    engine('MiniSearch, the same', engines.shipped.miniSearch),
+    engine('search alone, ten times the index', engines.tenfold.ours),
+    engine('MiniSearch, the same', engines.tenfold.miniSearch),
+  ];
+}
 
 export function benchTable(report: BenchReport): string {
   const { guidePages, bare, ratios, spread, machine } = report;
@@ -74,6 +102,8 @@ export function benchTable(report: BenchReport): string {
     timeLine('bare page, press to next painted frame', 'ms', spread.bareFrame),
     timeLine('bare page, to its first frame after load', 'ms', spread.bareLoad),
     `ratios: reading ${ratios.readingToScreen}, first step ${ratios.firstStepFromCache}`,
+    '',
+    ...searchLines(report.search),
     '',
     line('saved for offline use', `${report.precacheMb} MB in ${report.precacheFiles} files`),
     line('fresh build', report.buildSeconds === null ? 'not made' : `${report.buildSeconds} s`),

@@ -13,7 +13,7 @@ import { serve } from './static-server.ts';
 
 const slowDown = 4;
 /** Every so many-th phrase is typed into the page; the engines get all of them. */
-const typedEvery = 3;
+const typedEvery = 9;
 
 /** Milliseconds. */
 export interface Keystroke {

@@ -12,6 +12,7 @@ import { parseArgs } from 'node:util';
 import { writeBare } from './bench-bare.ts';
 import { weigh, weighPages } from './bench-bytes.ts';
 import { type BenchReport, benchTable } from './bench-report.ts';
+import { measureSearch } from './bench-search.ts';
 import { measureSpeeds } from './bench-speed.ts';
 import { launchBrowser } from './browser.ts';
 import { wantedBuild } from './build-options.ts';
@@ -59,12 +60,16 @@ async function bench(): Promise<BenchReport> {
     say('timing on a processor four times slower, with no network');
     const speeds = await measureSpeeds(browser, folder, bareFolder);
     const { readingToScreen, firstStepFromCache, startFormFromCache, bareLoad, bareFrame } = speeds;
+    say('typing into the search, and running it beside another engine');
+    const search = await measureSearch(browser, folder);
     const [guide] = pages;
     return {
       guidePages: pages,
       readingToScreenMs4x: readingToScreen.median,
       firstStepFromCacheMs4x: firstStepFromCache.median,
       startFormFromCacheMs4x: startFormFromCache.median,
+      searchKeystrokeMs4x: search.work,
+      search,
       precacheMb: speeds.precacheMb,
       precacheFiles: speeds.precacheFiles,
       buildSeconds,

@@ -35,6 +35,23 @@ const firstLetterCost = 0.15;
 /** What is further off than this is another word. */
 const leastLike = 0.62;
 
+/** A word with more letters more or less than this is another. */
+const mostLengthApart = 3;
+const mostKept = 500;
+
+interface Numbered {
+  root: string;
+  number: number;
+}
+
+const fuseOptions = {
+  keys: ['root'],
+  threshold: slipsAllowed,
+  includeScore: true,
+  minMatchCharLength: 2,
+  ignoreFieldNorm: true,
+};
+
 /**
  * Finds the words of the index that a typed word may stand for. Fuse looks for slips through the unique words alone, each
  * held once however many entries have it, and only for words that are no word of the index and not the beginning of one.
@@ -42,13 +59,21 @@ const leastLike = 0.62;
 export class LikeWords {
   readonly #stems: readonly string[];
   readonly #at: ReadonlyMap<string, number>;
-  readonly #fuse: Fuse<string>;
+  /** The stems of each length with their numbers. */
+  readonly #ofLength = new Map<number, Fuse<Numbered>>();
+  readonly #slipsOf = new Map<string, readonly Likeness[]>();
 
   /** @param stems in order of the alphabet, by code units */
   constructor(stems: readonly string[]) {
     this.#stems = stems;
     this.#at = new Map(stems.map((root, index) => [root, index]));
-    this.#fuse = new Fuse(stems, { threshold: slipsAllowed, includeScore: true, minMatchCharLength: 2 });
+    const lengths = new Map<number, Numbered[]>();
+    stems.forEach((root, number) => {
+      const group = lengths.get(root.length);
+      if (group) group.push({ root, number });
+      else lengths.set(root.length, [{ root, number }]);
+    });
+    for (const [length, group] of lengths) this.#ofLength.set(length, new Fuse(group, fuseOptions));
   }
 
   /** The number of a stem; undefined for one that the index does not have. */
@@ -61,7 +86,7 @@ export class LikeWords {
    * @param root its stem
    * @param unfinished true where the reader may still be typing it
    */
-  find(word: string, root: string, unfinished: boolean): Likeness[] {
+  find(word: string, root: string, unfinished: boolean): readonly Likeness[] {
     const same = this.#at.get(root);
     const beginnings = unfinished || same === undefined ? this.#beginningWith(word, root) : [];
     if (same !== undefined)
@@ -101,22 +126,29 @@ export class LikeWords {
     return low;
   }
 
-  #slips(root: string): Likeness[] {
-    const found = this.#fuse
-      .search(root, { limit: 24 })
-      .map(({ item, refIndex, score = 1 }) => ({
-        stem: refIndex,
-        quality:
+  /** Kept for every word: the next letter is most often one of another. */
+  #slips(root: string): readonly Likeness[] {
+    const known = this.#slipsOf.get(root);
+    if (known) return known;
+    if (this.#slipsOf.size > mostKept) this.#slipsOf.clear();
+    const found = this.#lookForSlips(root);
+    this.#slipsOf.set(root, found);
+    return found;
+  }
+
+  #lookForSlips(root: string): Likeness[] {
+    const found: Likeness[] = [];
+    for (let length = root.length - mostLengthApart; length <= root.length + mostLengthApart; length += 1)
+      for (const { item, score = 1 } of this.#ofLength.get(length)?.search(root) ?? []) {
+        const quality =
           0.95 -
           score -
-          lengthCost * Math.abs(item.length - root.length) -
-          (item[0] === root[0] ? 0 : firstLetterCost),
-        how: 'like' as const,
-      }))
-      .filter(({ quality }) => quality > leastLike)
-      .sort((a, b) => b.quality - a.quality)
-      .slice(0, mostSlips);
+          lengthCost * Math.abs(length - root.length) -
+          (item.root[0] === root[0] ? 0 : firstLetterCost);
+        if (quality > leastLike) found.push({ stem: item.number, quality, how: 'like' });
+      }
+    found.sort((a, b) => b.quality - a.quality);
     const [best] = found;
-    return best ? found.filter(({ quality }) => quality > best.quality - 0.12) : [];
+    return best ? found.filter(({ quality }) => quality > best.quality - 0.12).slice(0, mostSlips) : [];
   }
 }

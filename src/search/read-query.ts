@@ -1,6 +1,6 @@
 import type { Likeness } from './like-words.ts';
 import type { LoadedIndex } from './loaded-index.ts';
-import { stem, tokensOf } from './spelling.ts';
+import { stem, type Token, tokensOf } from './spelling.ts';
 
 /** A word that was typed and says something, with all that it may stand for. */
 export interface Term {
@@ -33,6 +33,7 @@ export function readQuery(text: string, index: LoadedIndex): Term[] {
   const tokens = tokensOf(typed);
   const unfinished = /[\p{L}\p{N}]$/u.test(typed) ? tokens.at(-1) : undefined;
   const read = tokens
+    .flatMap((token) => (token === unfinished ? [token] : parted(token, index)))
     .map((token) => ({ ...token, root: stem(token.word), open: token === unfinished }))
     .filter(({ root }) => !index.ignore.has(root))
     // A letter by itself says something only where the pages have it: lo-z.
@@ -63,12 +64,36 @@ function addJoined(read: readonly { word: string }[], stands: Likeness[][], { wo
   }
 }
 
-/** Sayings of several words. */
+/** Sayings of several words, each as typed or as the word that it is likest to. */
 function addSayings(read: readonly { root: string }[], stands: Likeness[][], index: LoadedIndex): void {
+  const own = read.map(({ root }, at) => {
+    const [best] = stands[at]!;
+    return index.words.numberOf(root) === undefined && best?.how === 'like' ? index.stems[best.stem]! : root;
+  });
   for (let length = 2; length <= index.longestMeaning; length += 1)
-    for (let from = 0; from + length <= read.length; from += 1) {
-      const words = read.slice(from, from + length);
-      const meant = meaning(words.map(({ root }) => root).join(' '), 1, index);
+    for (let from = 0; from + length <= own.length; from += 1) {
+      const meant = meaning(own.slice(from, from + length).join(' '), 1, index);
       for (let at = from; at < from + length; at += 1) stands[at]!.push(...meant);
     }
+}
+
+const shortestGlued = 6;
+/** Shorter parts than this are no word by themselves, but may be one that says nothing: *of*, *the*. */
+const shortestPart = 4;
+
+/** A word that is like none of the pages', as the two that it is made of where the space was missed. */
+function parted(token: Token, { words, ignore }: LoadedIndex): Token[] {
+  const { word } = token;
+  const root = stem(word);
+  if (word.length < shortestGlued || ignore.has(root) || words.find(word, root, false).length > 0)
+    return [token];
+  const whole = (part: string): boolean =>
+    part.length >= shortestPart && words.numberOf(stem(part)) !== undefined;
+  const filler = (part: string): boolean => part.length < shortestPart && ignore.has(part);
+  for (let at = 2; at <= word.length - 2; at += 1) {
+    const parts = [word.slice(0, at), word.slice(at)];
+    if (parts.some(whole) && parts.every((part) => whole(part) || filler(part)))
+      return parts.map((part) => ({ ...token, word: part }));
+  }
+  return [token];
 }
