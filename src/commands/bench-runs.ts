@@ -43,6 +43,18 @@ export const benchRuns: readonly BenchRun[] = [
     },
   },
   {
+    page: 'guides/battery-link',
+    answers: {
+      'first-look': 'quiet',
+      'someone-knows': 'done',
+      'pack-lights': 'all-on',
+      symptom: 'seems-well',
+      values: 'follow',
+      count: 'all',
+      'time-out': { seconds: '60' },
+    },
+  },
+  {
     page: 'procedures/isolate',
     answers: {
       ready: 'done',

@@ -126,6 +126,10 @@ export class Driver {
       await this.#tick(answer);
       return go;
     }
+    if (kind === 'pair') {
+      if (typeof answer !== 'string') await this.#pair(answer);
+      return go;
+    }
     if (kind === 'measure' || kind === 'display') {
       await this.type(answer);
       return plate.locator('form.run-readings button[type="submit"]');
@@ -138,6 +142,36 @@ export class Driver {
       .getByText(label, { exact: true })
       .or(buttons.filter({ hasText: label }))
       .first();
+  }
+
+  /** Type the lists of a pairing grid and choose what is set, what the papers name and the pair, where they are given. */
+  async #pair(answer: Exclude<OneAnswer, string>): Promise<void> {
+    const { pairing } = runLater;
+    const field = (label: string) => this.plate.locator('.run-go').getByLabel(label);
+    const lines = (text: unknown) =>
+      String(text)
+        .split(';')
+        .map((each) => each.trim())
+        .join('\n');
+    const sides = (text: unknown) =>
+      String(text)
+        .split(' / ')
+        .map((each) => each.trim());
+    if (answer.inverter !== undefined) await field(pairing.inverterOptions).fill(lines(answer.inverter));
+    if (answer.pack !== undefined) await field(pairing.packOptions).fill(lines(answer.pack));
+    const choose = async (text: unknown, inverterLabel: string, packLabel: string) => {
+      if (text === undefined) return;
+      const [inverter, pack] = sides(text);
+      if (inverter) await field(inverterLabel).selectOption(inverter);
+      if (pack) await field(packLabel).selectOption(pack);
+    };
+    await choose(answer.found, pairing.foundInverter, pairing.foundPack);
+    await choose(answer.named, pairing.namedInverter, pairing.namedPack);
+    if (answer.pair !== undefined) {
+      const options = await field(pairing.next).locator('option').allTextContents();
+      const wanted = sides(answer.pair).join(' × ');
+      await field(pairing.next).selectOption(options.find((each) => each.startsWith(wanted)) ?? wanted);
+    }
   }
 
   /** The words that the page has for an outcome of the present step. */
