@@ -1,5 +1,6 @@
 import type { ExpectContext, WorkDef } from '../context.ts';
-import { tryAmps, zeroAmps } from './amps.ts';
+import { pvZeroAmps } from '../no-current.ts';
+import { tryAmps } from './amps.ts';
 import { cellRange, runString, stringVoc, voltsU } from './site.ts';
 import { loadedShares, nothingTop, offsetVolts, openVolts, shutdownVoltsEach } from './volts.ts';
 
@@ -151,7 +152,7 @@ const p1Between: WorkDef = {
 
 /** What a reading too close to call comes to: its neighbours weighed, the careful one taken. */
 export const betweenWorks: readonly WorkDef[] = [
-  withAmps('pv-flow-between', 'flowing', zeroAmps),
+  withAmps('pv-flow-between', 'flowing', pvZeroAmps),
   withAmps('pv-start-between', 'start-watch', tryAmps),
   withAmps('pv-sun-between', 'full-sun', tryAmps),
   onScreen('pv-running-between', 'running-now'),
