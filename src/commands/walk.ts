@@ -137,14 +137,14 @@ function asText(result: WalkResult): string {
   return printable(lines.join('\n'));
 }
 
-/** What a worksheet was given, and the figures it came to. */
-function workLines({ worksheet, inputs, says }: WalkWork): string[] {
+/** What a worksheet was given, where one holds the arithmetic, and the figures it came to. */
+function workLines({ worksheet, inputs = {}, says }: WalkWork): string[] {
   const figures = (params: Readonly<Record<string, unknown>>) =>
     Object.entries(params)
       .map(([name, value]) => `${name} ${typeof value === 'number' ? Number(value.toPrecision(6)) : value}`)
       .join(', ');
   return [
-    `    worksheet ${worksheet}: ${figures(inputs)}`,
+    ...(worksheet === undefined ? [] : [`    worksheet ${worksheet}: ${figures(inputs)}`]),
     ...says.map(({ id, params }) => `    ${id}${params ? `: ${figures(params)}` : ''}`),
   ];
 }

@@ -126,7 +126,7 @@ const idleWork: WorkDef = {
     const given = { ...inputs, loadWatts: undefined, loadedAmps: undefined, loadedVolts: undefined };
     const result = idleDraw.compute(given);
     if (!result.ok)
-      return { ok: true, outcome: 'noted', worksheet: 'idle-draw', inputs, says: [result.reason] };
+      return { ok: true, outcome: 'noted', use: { worksheet: 'idle-draw', inputs }, says: [result.reason] };
     const watts = result.out.idleWatts ?? 0;
     const { idleW } = sheet.inverter;
     const figures = {
@@ -140,8 +140,7 @@ const idleWork: WorkDef = {
     return {
       ok: true,
       outcome: idleW === null ? 'noted' : againstSheet(watts, idleW),
-      worksheet: 'idle-draw',
-      inputs,
+      use: { worksheet: 'idle-draw', inputs },
       says: [
         { id: 'expected.idle.draw', params: figures },
         ...(idleW === null ? [] : [{ id: 'expected.idle.sheet', params: { idleW } }]),

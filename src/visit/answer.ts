@@ -239,8 +239,8 @@ function goOn(know: Knowledge, draft: Draft, view: StepView, nowMs: number): Inp
     return take(know, draft, view, event, nowMs) ? [] : problem('run.problem.noWay');
   }
   if (kind === 'workOut' && view.work) {
-    const { outcome, inputs } = view.work;
-    const told: Told = { by: 'worksheet', inputs: { ...inputs } };
+    const { outcome, use } = view.work;
+    const told: Told = { by: 'worksheet', ...(use ? { inputs: { ...use.inputs } } : {}) };
     return take(know, draft, view, { type: 'outcome', outcome }, nowMs, told)
       ? []
       : problem('run.problem.noWay');

@@ -22,10 +22,10 @@ import {
 
 export { answersSchema, type WalkAnswers, type WalkProblem } from './walk-answers.ts';
 
-/** What a worksheet worked out at a step. */
+/** What was worked out at a step, and by which worksheet, where one holds the arithmetic. */
 export interface WalkWork {
-  worksheet: string;
-  inputs: Readonly<Record<string, number | string>>;
+  worksheet?: string;
+  inputs?: Readonly<Record<string, number | string>>;
   says: readonly MessageRef[];
 }
 
@@ -165,10 +165,11 @@ function keepWork(
   works: Map<number, WalkWork>,
   entries: readonly Entry[],
   block: string,
-  { worksheet, inputs, says }: WorkShown,
+  { use, says }: WorkShown,
 ): void {
+  const work = { ...(use ? { worksheet: use.worksheet, inputs: use.inputs } : {}), says };
   for (const entry of entries)
-    if (entry.kind === 'answer' && entry.block === block) works.set(entry.seq, { worksheet, inputs, says });
+    if (entry.kind === 'answer' && entry.block === block) works.set(entry.seq, work);
 }
 
 /** The hazard statements of a step come to for the first time. */

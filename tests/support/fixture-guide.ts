@@ -280,8 +280,7 @@ export const fixtureWorks: Readonly<Record<string, WorkDef>> = {
     work: ({ readings }) => ({
       ok: true,
       outcome: (readings['volts.v'] ?? 0) > 150 ? 'enough' : 'few',
-      worksheet: 'fx',
-      inputs: { volts: readings['volts.v'] ?? 0 },
+      use: { worksheet: 'fx', inputs: { volts: readings['volts.v'] ?? 0 } },
       says: [],
     }),
   },

@@ -65,8 +65,6 @@ function withAmps(id: string, block: string, least: number): WorkDef {
       return {
         ok: true,
         outcome: loaded && !flows ? 'no-amps' : answer,
-        worksheet: 'string-window',
-        inputs: {},
         says: [{ id: 'expected.pv.between', params: { volts, amps } }],
       };
     },
@@ -86,8 +84,6 @@ function onScreen(id: string, block: string): WorkDef {
       return {
         ok: true,
         outcome: answer,
-        worksheet: 'string-window',
-        inputs: {},
         says: [{ id: 'expected.pv.betweenScreen', params: { volts } }],
       };
     },
@@ -123,8 +119,6 @@ const voltsBetween: WorkDef = {
     return {
       ok: true,
       outcome,
-      worksheet: 'string-window',
-      inputs: {},
       says: [{ id: 'expected.pv.voltsBetween', params: { p1, p2 } }],
     };
   },
@@ -143,8 +137,6 @@ const p1Between: WorkDef = {
     return {
       ok: true,
       outcome: p1 > stringShare * nominal ? 'plus' : 'not-shown',
-      worksheet: 'string-window',
-      inputs: {},
       says: [{ id: 'expected.pv.p1Between', params: { p1, nominal } }],
     };
   },
