@@ -180,12 +180,17 @@ export interface PerformStep extends StepBase {
   endings: Readonly<Record<string, StepId | Outcome>>;
 }
 
+/** A step and the outcomes of it, one of which must have been the last one taken there. */
+export interface Because {
+  step: StepId;
+  outcomes: readonly string[];
+}
+
 /** Names the cause (or causes that read the same) and the outcomes that every path to it must hold. */
 export interface VerdictStep extends StepBase {
   kind: 'verdict';
   causes: readonly string[];
-  /** Each entry: a step and the outcomes of it, one of which must have been the last one taken there. */
-  because: readonly { step: StepId; outcomes: readonly string[] }[];
+  because: readonly Because[];
   outcomes: Readonly<Record<string, StepId | Outcome>>;
 }
 
@@ -231,6 +236,12 @@ export interface Machine {
   facts?: readonly string[];
   /** The run is about one PV string of the site, asked for when it begins. */
   subject?: 'pvString';
+  /**
+   * What rules a cause out: any one of its lists, each entry of which must hold. It is written down and not taken from
+   * the verdicts, for an answer that does not speak for a cause need not speak against it. A cause without a list is
+   * never ruled out.
+   */
+  against?: Readonly<Record<string, readonly (readonly Because[])[]>>;
   steps: Readonly<Record<StepId, Step>>;
 }
 

@@ -1,5 +1,6 @@
 import { ruledOut, verdictOf } from '../../visit/verdict.ts';
 import { runLater } from '../../words/en/run-later.ts';
+import { againstOf } from './against.ts';
 import { choices } from './choices.ts';
 import { make, ours } from './dom.ts';
 import type { BuildControls, Host } from './host.ts';
@@ -33,20 +34,20 @@ export function groundsList(host: Host, stage: Stage): HTMLElement | undefined {
   );
 }
 
-/** Causes that the readings speak against, each with the steps that do. */
-export function ruledOutList(host: Host, stage: Stage): HTMLElement | undefined {
-  const list = ruledOut(host.know, host.state);
-  if (list.length === 0) return undefined;
-  const lines = list.map(({ cause, by }) => {
-    const titles = by.map(({ block }) => stage.plate(block)?.title ?? block).join('; ');
-    return make('li', { textContent: `${stage.titleOfCause(cause)}, ${words.by(titles)}` });
+/** Causes that the readings speak against, each with the steps that do; filled in as soon as the guide's lists are here. */
+export function ruledOutList({ know, state }: Host, stage: Stage): HTMLElement {
+  const place = make('div');
+  void againstOf(know.compiled.flat.machine.id).then((against) => {
+    const list = ruledOut(know, state, against);
+    if (list.length === 0) return;
+    const lines = list.map(({ cause, by }) => {
+      const titles = by.map(({ block }) => stage.plate(block)?.title ?? block).join('; ');
+      return make('li', { textContent: `${stage.titleOfCause(cause)}, ${words.by(titles)}` });
+    });
+    const summary = make('summary', { textContent: `${words.ruledOut}: ${list.length}` });
+    place.append(make('details', {}, summary, make('ul', {}, ...lines)));
   });
-  return make(
-    'details',
-    {},
-    make('summary', { textContent: `${words.ruledOut}: ${list.length}` }),
-    make('ul', {}, ...lines),
-  );
+  return place;
 }
 
 /** A verdict: what it rests on, what is ruled out, and what may follow. */
