@@ -6,8 +6,8 @@
 import type { Locator, Page } from 'playwright-core';
 import type { Entry } from '../visit/entries.ts';
 import type { WalkAnswers } from '../visit/walk.ts';
-import { runLater } from '../words/en/run-later.ts';
 import { runWords } from '../words/en/run-page.ts';
+import { runStep } from '../words/en/run-step.ts';
 
 type Answer = WalkAnswers['answers'][string];
 type OneAnswer = Exclude<Answer, readonly unknown[]>;
@@ -176,8 +176,7 @@ export class Driver {
       }
       const rows = place.locator('tbody tr');
       for (const [at, [seconds, shown]] of value.entries()) {
-        if ((await rows.count()) <= at)
-          await place.getByRole('button', { name: runLater.series.add }).click();
+        if ((await rows.count()) <= at) await place.getByRole('button', { name: runStep.series.add }).click();
         const cells = rows.nth(at).locator('input');
         await cells.first().fill(String(seconds));
         await cells.last().fill(String(shown));

@@ -1,7 +1,6 @@
 import { href } from '../../components/href.ts';
 import { endingOf } from '../../visit/ending.ts';
 import type { StepView } from '../../visit/step.ts';
-import { sayRun } from '../../words/en/run.ts';
 import { runLater } from '../../words/en/run-later.ts';
 import { steps as stepWords } from '../../words/en/steps.ts';
 import { button, make, ours } from './dom.ts';
@@ -53,11 +52,11 @@ export const ending =
     return {
       elements: [summary, ours(after)],
       update,
-      showProblems: (problems) =>
+      showProblems: (problems, say) =>
         problems.map(({ field, message }) =>
           field === undefined
-            ? { text: sayRun(message), go: () => plate.heading.focus() }
-            : boxes.problemOf(field, message),
+            ? { text: say(message), go: () => plate.heading.focus() }
+            : boxes.problemOf(field, say(message)),
         ),
     };
   };

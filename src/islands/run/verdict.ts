@@ -1,5 +1,7 @@
+import { attemptsOf } from '../../visit/attempts.ts';
 import { ruledOut, verdictOf } from '../../visit/verdict.ts';
 import { runLater } from '../../words/en/run-later.ts';
+import { triedText } from '../../words/en/tried.ts';
 import { againstOf } from './against.ts';
 import { choices } from './choices.ts';
 import { make, ours } from './dom.ts';
@@ -25,9 +27,12 @@ export function groundsList(host: Host, stage: Stage): HTMLElement | undefined {
       `: ${[label, ...values].join('. ')}`,
     );
   });
+  const tried = attemptsOf(host.state.trail).findLast(({ block }) => block === verdict.block);
+  const title = stage.plate(verdict.block)?.title ?? verdict.block;
   return make(
     'div',
     {},
+    tried?.result !== undefined && make('p', {}, make('b', { textContent: triedText(title, tried.result) })),
     make('p', { className: 'plate-label', textContent: words.rests }),
     make('ul', {}, ...lines),
     !verdict.supported && make('p', { className: 'notice-line', textContent: words.unsupported }),
