@@ -19,6 +19,7 @@ import {
 } from '../visit/walk.ts';
 import { sayRun } from '../words/en/run.ts';
 import { siteMessages } from '../words/en/site.ts';
+import { triedText } from '../words/en/tried.ts';
 import { zoneName } from '../words/en/zones.ts';
 
 /**
@@ -127,6 +128,8 @@ function asText(result: WalkResult): string {
     for (const { block, outcome, readings } of result.verdict.because)
       lines.push(`    because ${block}: ${outcome}${readings.length > 0 ? ` (${readings.join(', ')})` : ''}`);
   }
+  for (const { causes, retest } of result.tried)
+    lines.push(triedText(causes.join(' or '), retest ?? undefined));
   for (const { cause, by } of result.ruledOut) lines.push(`ruled out: ${cause}, by ${by.join(', ')}`);
   if (result.end)
     lines.push(`end: ${result.end.result}, plant left ${result.end.leaves ?? 'as no end allows'}`);

@@ -140,6 +140,8 @@ interface StepBase {
   /** "I can't do this" and "not sure"; the machine's `escape` unless said. */
   cant?: StepId | Outcome;
   unsure?: StepId | Outcome;
+  /** The step shows whether what was tried after a verdict cured: outcomes that say it did, and that say it did not. */
+  retest?: { cured?: readonly string[]; failed?: readonly string[] };
 }
 
 /** A step whose outcome is chosen, decided by the sheet or worked out, or that has only `done`. */

@@ -78,9 +78,27 @@ function take(
   if (!move) return false;
   const { path, block } = view.node;
   const { outcome, does } = move.edge;
-  const body: Body = { kind: 'answer', path, block, outcome, does: [...does], ...told };
+  const body: Body = {
+    kind: 'answer',
+    path,
+    block,
+    outcome,
+    does: [...does],
+    ...told,
+    ...foundBy(view.node.step, outcome),
+  };
   write(know, draft, { ...body, ...shown(draft, block, outcome) }, nowMs);
   return true;
+}
+
+/** What the log says of a verdict and of a re-test, so that it reads the same without the guide. */
+function foundBy(
+  step: StepView['node']['step'],
+  outcome: string,
+): { found?: string[]; retest?: 'cured' | 'failed' } {
+  if (step.kind === 'verdict') return { found: [...step.causes] };
+  if (step.retest?.cured?.includes(outcome)) return { retest: 'cured' };
+  return step.retest?.failed?.includes(outcome) ? { retest: 'failed' } : {};
 }
 
 function shown({ askedOf }: Draft, block: string, outcome?: string): { asked?: Asked } {

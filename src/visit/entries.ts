@@ -94,6 +94,10 @@ const answer = z.strictObject({
   by: z.optional(z.enum(['sheet', 'worksheet'])),
   /** A worksheet's inputs, where one decided. */
   inputs: z.optional(z.record(z.string().check(z.maxLength(160)), z.union([finite, label]))),
+  /** The causes of a verdict, where one was answered. */
+  found: z.optional(z.array(id).check(z.minLength(1), z.maxLength(12))),
+  /** What a re-test showed of the remedy that was tried. */
+  retest: z.optional(z.enum(['cured', 'failed'])),
   /** The items of a hold point that were met. */
   items: z.optional(z.array(id).check(z.maxLength(40))),
   asked: z.optional(asked),

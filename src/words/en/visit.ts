@@ -2,6 +2,7 @@ import { deedText } from './deeds.ts';
 import { deviceNames } from './devices.ts';
 import { factLabel } from './site.ts';
 import { steps } from './steps.ts';
+import { triedText } from './tried.ts';
 import { zoneName } from './zones.ts';
 
 type Params = Readonly<Record<string, string | number>>;
@@ -50,6 +51,10 @@ export const visitMessages: Readonly<Record<string, (params: Params) => string>>
   'visit.log.note': ({ text }) => `Note: ${text}`,
   'visit.log.closed': ({ result, leaves }) =>
     `Closed. ${steps.results[String(result)]}. ${steps.leaves[String(leaves)]}`,
+
+  'visit.log.retest.cured': () => 'Re-test passed.',
+  'visit.log.retest.failed': () => 'Re-test failed: what was tried did not cure.',
+  'visit.log.tried': ({ title, retest, closed }) => triedText(String(title), String(retest), String(closed)),
 
   'visit.log.deed': ({ verb, of }) => deedText({ [String(verb)]: of }),
 
@@ -115,6 +120,7 @@ export const visitWords = {
   changed: 'Last entry',
   string: 'String',
   result: 'Result',
+  found: 'Found',
   stillOpen: 'Still open',
   stillOpenDevices: (devices: readonly string[]) =>
     `Left open: ${devices.map((each) => deviceNames[each] ?? each).join('; ')}.`,
