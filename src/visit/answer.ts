@@ -199,7 +199,7 @@ function applyToStep(know: Knowledge, draft: Draft, input: StepInput, nowMs: num
   }
   if (input.type === 'close') {
     if (!isEnd) return problem('run.problem.notAtEnd');
-    return close(know, draft, view, nowMs);
+    return close(know, draft, view, input, nowMs);
   }
   if (isEnd) return problem('run.problem.atEnd');
   if (view.missing.length > 0) return problem('run.problem.missingFacts', { facts: view.missing.join(', ') });
@@ -266,7 +266,13 @@ function goOn(know: Knowledge, draft: Draft, view: StepView, nowMs: number): Inp
   return problem(kind === 'workOut' ? 'run.problem.cannotWork' : 'run.problem.answerFirst');
 }
 
-function close(know: Knowledge, draft: Draft, view: StepView, nowMs: number): InputProblem[] {
+function close(
+  know: Knowledge,
+  draft: Draft,
+  view: StepView,
+  { ruledOut = [] }: Extract<Input, { type: 'close' }>,
+  nowMs: number,
+): InputProblem[] {
   const { step, path, block } = view.node;
   if (step.kind !== 'end') return problem('run.problem.notAtEnd');
   const ending = endingOf(draft.state, step, view.items);
@@ -274,11 +280,14 @@ function close(know: Knowledge, draft: Draft, view: StepView, nowMs: number): In
   if (unmet.length > 0)
     return unmet.map(({ id }) => ({ field: id, message: { id: 'run.problem.itemUnmet' } }));
   if (ending.leaves === undefined) return problem('run.problem.plantNotLeft');
-  write(
-    know,
-    draft,
-    { kind: 'closed', path, result: ending.result, leaves: ending.leaves, ...shown(draft, block) },
-    nowMs,
-  );
+  const against = ruledOut.map(({ cause, by }) => ({ cause, by: [...by] }));
+  const body: Body = {
+    kind: 'closed',
+    path,
+    result: ending.result,
+    leaves: ending.leaves,
+    ...(against.length > 0 ? { ruledOut: against } : {}),
+  };
+  write(know, draft, { ...body, ...shown(draft, block) }, nowMs);
   return [];
 }

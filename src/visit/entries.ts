@@ -153,6 +153,12 @@ const closed = z.strictObject({
   path: id,
   result: z.enum(['done', 'fixed', 'healthy', 'referred', 'leftIsolated', 'leftGuarded', 'unresolved']),
   leaves: z.enum(['untouched', 'restored', 'isolated', 'guarded']),
+  /** Causes that were ruled out and the steps that speak against each, by their titles. */
+  ruledOut: z.optional(
+    z
+      .array(z.strictObject({ cause: label, by: z.array(label).check(z.maxLength(20)) }))
+      .check(z.maxLength(60)),
+  ),
   asked: z.optional(asked),
 });
 

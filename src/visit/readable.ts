@@ -78,14 +78,16 @@ function lineOf(entry: Entry, units: UnitSystem, entries: readonly Entry[]): Lin
     case 'note':
       return line('visit.log.note', { text: entry.text });
     case 'closed':
-      return line(
-        'visit.log.closed',
-        { result: entry.result, leaves: entry.leaves },
-        attemptsIn(entries).map(({ title, result }) => ({
+      return line('visit.log.closed', { result: entry.result, leaves: entry.leaves }, [
+        ...attemptsIn(entries).map(({ title, result }) => ({
           id: 'visit.log.tried',
           params: { title, retest: result ?? '', closed: entry.result },
         })),
-      );
+        ...(entry.ruledOut ?? []).map(({ cause, by }) => ({
+          id: 'visit.log.ruledOut',
+          params: { cause, by: by.join('; ') },
+        })),
+      ]);
   }
 }
 

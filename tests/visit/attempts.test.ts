@@ -82,6 +82,14 @@ describe('what was tried', () => {
     expect(attemptsIn(run.log)[0]?.result).toBe('cured');
   });
 
+  test('and what was ruled out stand on the record of a visit that was closed', () => {
+    const ruledOut = [{ cause: 'A short', by: ['Volts', 'Amps'] }];
+    const run = toRetest().read({ v: '61' }).take({ type: 'close', ruledOut });
+    expect(said(run).at(-1)).toBe('Ruled out: A short, by Volts; Amps.');
+    const read = importVisits(exportVisits([run.log]));
+    expect(read.ok && read.logs[0]).toEqual(run.log);
+  });
+
   test('comes through a file', () => {
     const run = toRetest().read({ v: '61' }).take({ type: 'close' });
     const read = importVisits(exportVisits([run.log]));

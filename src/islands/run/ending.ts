@@ -8,7 +8,7 @@ import { itemBoxes } from './hold.ts';
 import type { BuildControls } from './host.ts';
 import { plantList } from './plant-now.ts';
 import type { Stage } from './stage.ts';
-import { groundsList, ruledOutList } from './verdict.ts';
+import { groundsList, ruledOutList, ruledOutShown } from './verdict.ts';
 
 const words = runLater.end;
 
@@ -32,7 +32,11 @@ export const ending =
         ruledOutList(host, stage),
       ),
     );
-    const close = button(words.close, 'btn btn-primary', () => void host.give({ type: 'close' }));
+    const close = button(words.close, 'btn btn-primary', async () => {
+      // A list that cannot be had keeps nobody from closing the visit.
+      const against = await ruledOutShown(host, stage).catch(() => []);
+      await host.give({ type: 'close', ruledOut: against });
+    });
     const record = href(`visits/record/?visit=${state.visit}`);
     const after = state.closed
       ? make(

@@ -1,4 +1,5 @@
 import { attemptsOf } from '../../visit/attempts.ts';
+import type { RuledOutShown } from '../../visit/input.ts';
 import { ruledOut, verdictOf } from '../../visit/verdict.ts';
 import { runLater } from '../../words/en/run-later.ts';
 import { triedText } from '../../words/en/tried.ts';
@@ -39,16 +40,25 @@ export function groundsList(host: Host, stage: Stage): HTMLElement | undefined {
   );
 }
 
-/** Causes that the readings speak against, each with the steps that do; filled in as soon as the guide's lists are here. */
-export function ruledOutList({ know, state }: Host, stage: Stage): HTMLElement {
+type Standing = Pick<Host, 'know' | 'state'>;
+
+/** Causes that the readings speak against, each with the steps that do, by their titles. */
+export async function ruledOutShown({ know, state }: Standing, stage: Stage): Promise<RuledOutShown[]> {
+  const against = await againstOf(know.compiled.flat.machine.id);
+  return ruledOut(know, state, against).map(({ cause, by }) => ({
+    cause: stage.titleOfCause(cause),
+    by: by.map(({ block }) => stage.plate(block)?.title ?? block),
+  }));
+}
+
+/** The same as a list to unfold; filled in as soon as the guide's own lists are here. */
+export function ruledOutList({ know, state }: Standing, stage: Stage): HTMLElement {
   const place = make('div');
-  void againstOf(know.compiled.flat.machine.id).then((against) => {
-    const list = ruledOut(know, state, against);
+  void ruledOutShown({ know, state }, stage).then((list) => {
     if (list.length === 0) return;
-    const lines = list.map(({ cause, by }) => {
-      const titles = by.map(({ block }) => stage.plate(block)?.title ?? block).join('; ');
-      return make('li', { textContent: `${stage.titleOfCause(cause)}, ${words.by(titles)}` });
-    });
+    const lines = list.map(({ cause, by }) =>
+      make('li', { textContent: `${cause}, ${words.by(by.join('; '))}` }),
+    );
     const summary = make('summary', { textContent: `${words.ruledOut}: ${list.length}` });
     place.append(make('details', {}, summary, make('ul', {}, ...lines)));
   });

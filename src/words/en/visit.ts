@@ -54,6 +54,7 @@ export const visitMessages: Readonly<Record<string, (params: Params) => string>>
 
   'visit.log.retest.cured': () => 'Re-test passed.',
   'visit.log.retest.failed': () => 'Re-test failed: what was tried did not cure.',
+  'visit.log.ruledOut': ({ cause, by }) => `Ruled out: ${cause}, by ${by}.`,
   'visit.log.tried': ({ title, retest, closed }) => triedText(String(title), String(retest), String(closed)),
 
   'visit.log.deed': ({ verb, of }) => deedText({ [String(verb)]: of }),
