@@ -64,6 +64,8 @@ async function siteOf(file: string, id: string | undefined): Promise<SiteSheet> 
     });
     throw new BadFile(`The site file ${file} is refused:\n  ${reasons.join('\n  ')}`);
   }
+  if (read.draft)
+    throw new BadFile(`The site file ${file} holds a site that was not finished. Finish and save it first.`);
   const ids = read.sites.map((site) => site.id).join(', ');
   if (id === undefined && read.sites.length > 1)
     throw new BadFile(`The site file ${file} holds several sites. Name one with --site-id: ${ids}.`);
