@@ -1,4 +1,5 @@
 import type { Machine } from '../src/guide/vocabulary.ts';
+import { against } from './pv-no-start/against.ts';
 import { batterySide } from './pv-no-start/battery-side.ts';
 import { ends } from './pv-no-start/ends.ts';
 import { firstLook } from './pv-no-start/first-look.ts';
@@ -23,6 +24,7 @@ export default {
   stop: 'get-away',
   facts: ['strings', 'trackers'],
   subject: 'pvString',
+  against,
   steps: {
     ...firstLook,
     ...heldBack,

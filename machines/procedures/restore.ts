@@ -5,6 +5,7 @@ import {
   dcLive,
   guardedItems,
   isolatedItems,
+  pvClampLive,
   pvLive,
   stoppedItems,
 } from '../shared.ts';
@@ -150,9 +151,26 @@ export default {
       outcomes: {
         ok: { to: 'pv-unlock', does: [{ polarityProved: 'pv' }] },
         reversed: 'left-guarded',
-        absent: 'ac-without-pv',
+        absent: 'p1-amps',
         over: 'ac-without-pv',
-        undetermined: 'ac-without-pv',
+        undetermined: 'p1-amps',
+      },
+    },
+    // No volts is darkness, or a string shorted or reversed through a contact that did not part: the clamp tells.
+    'p1-amps': {
+      kind: 'measure',
+      state: 'pvOpen',
+      at: ['pvString'],
+      ...pvClampLive,
+      hazards: ['pv-reversed-arc', 'pv-live-in-light', 'meter-rating'],
+      minutes: 3,
+      cant: 'left-guarded',
+      unsure: 'left-guarded',
+      readings: { largest: { point: 'P1-I', scale: 'pv-zero', mode: 'dcClamp' } },
+      outcomes: {
+        zero: { to: 'ac-without-pv', does: [{ zeroShown: 'pv' }, { zeroShown: 'pvOther' }] },
+        flows: { to: 'left-guarded', does: [{ currentFlows: 'pv' }, { currentFlows: 'pvOther' }] },
+        undetermined: { to: 'left-guarded', does: [{ currentFlows: 'pv' }, { currentFlows: 'pvOther' }] },
       },
     },
     'pv-unlock': {

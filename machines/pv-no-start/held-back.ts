@@ -81,6 +81,7 @@ export const heldBack = {
     minutes: 2,
     readings: { watts: { point: 'display', scale: 'pv-making', mode: 'display' } },
     outcomes: { making: 'fixed', none: 'settings', undetermined: 'settings' },
+    retest: { cured: ['making'], failed: ['none'] },
   },
   'load-before': {
     kind: 'display',
@@ -174,5 +175,6 @@ export const heldBack = {
     minutes: 5,
     readings: { watts: { point: 'display', scale: 'pv-making', mode: 'display' } },
     outcomes: { making: 'fixed', none: 'isolator-handle', undetermined: 'isolator-handle' },
+    retest: { cured: ['making'], failed: ['none'] },
   },
 } as const satisfies Steps;

@@ -94,6 +94,7 @@ export const lockout = {
     minutes: 10,
     readings: { watts: { point: 'display', scale: 'pv-making', mode: 'display' } },
     outcomes: { making: 'watch-a-day', none: 'open-after-retest', undetermined: 'open-after-retest' },
+    retest: { cured: ['making'], failed: ['none'] },
     cant: 'open-after-retest',
     unsure: 'open-after-retest',
   },

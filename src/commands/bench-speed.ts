@@ -23,10 +23,7 @@ export interface Spread {
 }
 
 export interface Speeds {
-  /**
-   * A reading handed in, to the frame that shows the next step: its log entry committed, and what the next step is judged
-   * by brought in for the first time.
-   */
+  /** A reading handed in, to the painted frame that shows the next step; its log entry is committed before. */
   readingToScreen: Spread;
   /** A visit gone on with, from the navigation's start to the frame that shows its reading form. */
   firstStepFromCache: Spread;
@@ -77,8 +74,8 @@ async function slowTab(context: BrowserContext): Promise<Page> {
 }
 
 /**
- * From the navigation's start to the frame after the one in which what `selector` names is first there, in ms. The second
- * animation frame begins when the first has been painted.
+ * From the navigation's start until the frame is painted in which what `selector` names is first there, in ms. A message sent
+ * from an animation frame arrives when that frame has been painted.
  */
 async function timeToShow(context: BrowserContext, url: string, selector: string): Promise<number> {
   const page = await slowTab(context);
@@ -88,8 +85,9 @@ async function timeToShow(context: BrowserContext, url: string, selector: string
         if (document.readyState === 'loading' || !document.querySelector(wanted)) return;
         observer.disconnect();
         removeEventListener('load', look);
-        const made = (): void => void performance.measure(name, { start: 0, end: performance.now() });
-        requestAnimationFrame(() => requestAnimationFrame(made));
+        const painted = new MessageChannel();
+        painted.port1.onmessage = () => performance.measure(name, { start: 0, end: performance.now() });
+        requestAnimationFrame(() => painted.port2.postMessage(''));
       };
       const observer = new MutationObserver(look);
       observer.observe(document, { childList: true, subtree: true });
@@ -115,8 +113,9 @@ const watchReading = (page: Page): Promise<void> =>
       const block = present();
       if (block === undefined || block === before) return;
       observer.disconnect();
-      const made = (): void => void performance.measure(name, { start: pressedMs, end: performance.now() });
-      requestAnimationFrame(() => requestAnimationFrame(made));
+      const painted = new MessageChannel();
+      painted.port1.onmessage = () => performance.measure(name, { start: pressedMs, end: performance.now() });
+      requestAnimationFrame(() => painted.port2.postMessage(''));
     });
     observer.observe(document.body, {
       childList: true,
@@ -150,8 +149,9 @@ async function timeFrame(context: BrowserContext, url: string): Promise<number> 
   await page.goto(url);
   await page.evaluate((name) => {
     const press = ({ timeStamp }: Event): void => {
-      const made = (): void => void performance.measure(name, { start: timeStamp, end: performance.now() });
-      requestAnimationFrame(() => requestAnimationFrame(made));
+      const painted = new MessageChannel();
+      painted.port1.onmessage = () => performance.measure(name, { start: timeStamp, end: performance.now() });
+      requestAnimationFrame(() => painted.port2.postMessage(''));
     };
     addEventListener('click', press, { capture: true, once: true });
   }, mark);

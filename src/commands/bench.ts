@@ -64,7 +64,8 @@ async function bench(): Promise<BenchReport> {
     const search = await measureSearch(browser, folder);
     const [guide] = pages;
     return {
-      guidePages: pages,
+      guidePages: pages.filter(({ page }) => page.startsWith('guides/')),
+      procedurePages: pages.filter(({ page }) => page.startsWith('procedures/')),
       readingToScreenMs4x: readingToScreen.median,
       firstStepFromCacheMs4x: firstStepFromCache.median,
       startFormFromCacheMs4x: startFormFromCache.median,

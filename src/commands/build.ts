@@ -14,6 +14,7 @@ import { type BuildOptions, wantedBuild } from './build-options.ts';
 import { noteBuilt } from './build-stamp.ts';
 import { buildKillSwitch, buildWorker } from './build-worker.ts';
 import { builtFindings, contentFindings, findingLine } from './check-content.ts';
+import { preloadScripts } from './preload-scripts.ts';
 import { runNode, tools } from './project.ts';
 
 export class BuildFailed extends Error {}
@@ -27,6 +28,7 @@ export async function writeSite({ base, folder }: BuildOptions): Promise<void> {
   const astro = await runNode(tools.astro, ['build'], { FAULTWRIGHT_BASE: base, FAULTWRIGHT_OUT: folder });
   const found = complaint.exec(astro.output);
   if (astro.code !== 0 || found) throw new BuildFailed(found?.[0] ?? 'Astro could not build the pages.');
+  await preloadScripts(folder, base);
   const { files, bytes, version } = await buildWorker(folder, base);
   console.log(
     `offline: ${Object.keys(files).length} files, ${(bytes / 1e6).toFixed(2)} MB to save, version ${version}`,

@@ -6,8 +6,9 @@
 import type { Locator, Page } from 'playwright-core';
 import type { Entry } from '../visit/entries.ts';
 import type { WalkAnswers } from '../visit/walk.ts';
-import { runLater } from '../words/en/run-later.ts';
 import { runWords } from '../words/en/run-page.ts';
+import { pairingWords } from '../words/en/run-pairing.ts';
+import { runStep } from '../words/en/run-step.ts';
 
 type Answer = WalkAnswers['answers'][string];
 type OneAnswer = Exclude<Answer, readonly unknown[]>;
@@ -146,7 +147,7 @@ export class Driver {
 
   /** Type the lists of a pairing grid and choose what is set, what the papers name and the pair, where they are given. */
   async #pair(answer: Exclude<OneAnswer, string>): Promise<void> {
-    const { pairing } = runLater;
+    const pairing = pairingWords;
     const field = (label: string) => this.plate.locator('.run-go').getByLabel(label);
     const lines = (text: unknown) =>
       String(text)
@@ -210,8 +211,7 @@ export class Driver {
       }
       const rows = place.locator('tbody tr');
       for (const [at, [seconds, shown]] of value.entries()) {
-        if ((await rows.count()) <= at)
-          await place.getByRole('button', { name: runLater.series.add }).click();
+        if ((await rows.count()) <= at) await place.getByRole('button', { name: runStep.series.add }).click();
         const cells = rows.nth(at).locator('input');
         await cells.first().fill(String(seconds));
         await cells.last().fill(String(shown));

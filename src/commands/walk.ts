@@ -19,6 +19,7 @@ import {
 } from '../visit/walk.ts';
 import { sayRun } from '../words/en/run.ts';
 import { siteMessages } from '../words/en/site.ts';
+import { triedText } from '../words/en/tried.ts';
 import { zoneName } from '../words/en/zones.ts';
 
 /**
@@ -63,6 +64,8 @@ async function siteOf(file: string, id: string | undefined): Promise<SiteSheet> 
     });
     throw new BadFile(`The site file ${file} is refused:\n  ${reasons.join('\n  ')}`);
   }
+  if (read.draft)
+    throw new BadFile(`The site file ${file} holds a site that was not finished. Finish and save it first.`);
   const ids = read.sites.map((site) => site.id).join(', ');
   if (id === undefined && read.sites.length > 1)
     throw new BadFile(`The site file ${file} holds several sites. Name one with --site-id: ${ids}.`);
@@ -127,6 +130,8 @@ function asText(result: WalkResult): string {
     for (const { block, outcome, readings } of result.verdict.because)
       lines.push(`    because ${block}: ${outcome}${readings.length > 0 ? ` (${readings.join(', ')})` : ''}`);
   }
+  for (const { causes, retest } of result.tried)
+    lines.push(triedText(causes.join(' or '), retest ?? undefined));
   for (const { cause, by } of result.ruledOut) lines.push(`ruled out: ${cause}, by ${by.join(', ')}`);
   if (result.end)
     lines.push(`end: ${result.end.result}, plant left ${result.end.leaves ?? 'as no end allows'}`);
@@ -137,14 +142,14 @@ function asText(result: WalkResult): string {
   return printable(lines.join('\n'));
 }
 
-/** What a worksheet was given, and the figures it came to. */
-function workLines({ worksheet, inputs, says }: WalkWork): string[] {
+/** What a worksheet was given, where one holds the arithmetic, and the figures it came to. */
+function workLines({ worksheet, inputs = {}, says }: WalkWork): string[] {
   const figures = (params: Readonly<Record<string, unknown>>) =>
     Object.entries(params)
       .map(([name, value]) => `${name} ${typeof value === 'number' ? Number(value.toPrecision(6)) : value}`)
       .join(', ');
   return [
-    `    worksheet ${worksheet}: ${figures(inputs)}`,
+    ...(worksheet === undefined ? [] : [`    worksheet ${worksheet}: ${figures(inputs)}`]),
     ...says.map(({ id, params }) => `    ${id}${params ? `: ${figures(params)}` : ''}`),
   ];
 }

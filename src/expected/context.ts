@@ -30,7 +30,16 @@ export interface ScaleDef {
   build(context: ExpectContext): { ok: true; scale: Scale } | Missing;
 }
 
-/** Arithmetic that decides a step: a worksheet run on the site's numbers. */
+/** A worksheet and the numbers of this site that it was given. */
+export interface WorksheetUse {
+  worksheet: string;
+  /** By field, inside units. */
+  inputs: Readonly<Record<string, number | string>>;
+  /** Values over time, by field: seconds from the start, and the value. They stand in the log as readings, not as inputs. */
+  rows?: Readonly<Record<string, readonly (readonly [seconds: number, value: number])[]>>;
+}
+
+/** Arithmetic that decides a step. */
 export interface WorkDef {
   id: string;
   answers: readonly string[];
@@ -38,8 +47,8 @@ export interface WorkDef {
     | {
         ok: true;
         outcome: string;
-        worksheet: string;
-        inputs: Record<string, number | string>;
+        /** Missing where no worksheet holds this arithmetic: readings weighed against each other. */
+        use?: WorksheetUse;
         says: readonly MessageRef[];
       }
     | Missing;

@@ -1,43 +1,16 @@
-import type { MessageRef } from '../quantity/message.ts';
-import type { MeterSpec } from '../quantity/meter.ts';
-import { cautiousMeter, meterSpecOf } from '../site/meter.ts';
-import type { SiteSheet } from '../site/sheet.ts';
 import { idleDraw } from '../worksheets/battery-dc/idle-draw.ts';
 import { restingCellVolts } from './battery.ts';
 import type { ExpectContext, ScaleDef, WorkDef } from './context.ts';
 import { earlierReading } from './earlier.ts';
-import { zeroAmps } from './pv/amps.ts';
+import { batteryZeroAmps, noCurrentRule, pvZeroAmps } from './no-current.ts';
 import { scaleOf } from './pv/build.ts';
 
-/** A battery circuit may be opened up to this current, which standby electronics draw [A]. This project's choice; safety rule I2 and I20. */
-export const batteryZeroAmps = 2;
 /** Sheet silent on idle draw: more than this share of rated power is out of the ordinary. Common practice. */
 const idleShareOfRated = 0.03;
 /** An idle reading this far from the sheet's figure is worth a note, and never less than the clamp's own error. Common practice. */
 const idleWithin = { share: 0.3, watts: 25 };
 /** What a clamp is off after the jaw was flipped and the difference halved [A]. Common practice. */
 const flippedClampAmps = 0.2;
-
-/** Last digits that clamps have [A]. */
-const clampDigits = { tenths: 0.1, hundredths: 0.01 } as const;
-
-/** The most that a clamp may show while its own error leaves the current within `most` [A]; below zero: it never can. */
-function mostShown(spec: MeterSpec, most: number, digitAmps: number): number {
-  const shown = (most - spec.counts * digitAmps) / (1 + spec.percentOfReading / 100);
-  // A whole number of last digits; the little extra keeps binary fractions from losing one.
-  return Math.floor(shown / digitAmps + 1e-6) * digitAmps;
-}
-
-/** What this site's clamp must show to show no current, or that it cannot. */
-function whatClampShows(sheet: SiteSheet, most: number): MessageRef[] {
-  const known = meterSpecOf(sheet, 'dcClamp');
-  const spec = known ?? cautiousMeter.dcClamp;
-  const tenths = mostShown(spec, most, clampDigits.tenths);
-  const hundredths = mostShown(spec, most, clampDigits.hundredths);
-  const params = { percent: spec.percentOfReading, counts: spec.counts, tenths, hundredths };
-  const kind = tenths >= 0 ? 'shows' : hundredths >= 0 ? 'needsHundredths' : 'cannot';
-  return [...(known ? [] : [{ id: 'expected.clamp.assumed' }]), { id: `expected.clamp.${kind}`, params }];
-}
 
 function noCurrent(id: string, most: number, why: string): ScaleDef {
   return {
@@ -53,14 +26,7 @@ function noCurrent(id: string, most: number, why: string): ScaleDef {
           ['zero', most],
           ['flows', null],
         ],
-        {
-          expected: 'zero',
-          nominal: 0,
-          why: [{ id: why, params: { most } }, ...whatClampShows(sheet, most)],
-          uses: { most },
-          overRange: 'flows',
-          error: 'halfWidth',
-        },
+        { ...noCurrentRule(sheet, most, { id: why, params: { most } }), uses: { most } },
       ),
     }),
   };
@@ -134,7 +100,7 @@ const idleAmpsFlipped: ScaleDef = {
 
 /** No current, and the little that an idle inverter draws. */
 export const currentScales: readonly ScaleDef[] = [
-  noCurrent('pv-zero', zeroAmps, 'expected.pvZero'),
+  noCurrent('pv-zero', pvZeroAmps, 'expected.pvZero'),
   noCurrent('battery-zero', batteryZeroAmps, 'expected.batteryZero'),
   idleAmps,
   idleAmpsFlipped,
@@ -160,7 +126,7 @@ const idleWork: WorkDef = {
     const given = { ...inputs, loadWatts: undefined, loadedAmps: undefined, loadedVolts: undefined };
     const result = idleDraw.compute(given);
     if (!result.ok)
-      return { ok: true, outcome: 'noted', worksheet: 'idle-draw', inputs, says: [result.reason] };
+      return { ok: true, outcome: 'noted', use: { worksheet: 'idle-draw', inputs }, says: [result.reason] };
     const watts = result.out.idleWatts ?? 0;
     const { idleW } = sheet.inverter;
     const figures = {
@@ -174,8 +140,7 @@ const idleWork: WorkDef = {
     return {
       ok: true,
       outcome: idleW === null ? 'noted' : againstSheet(watts, idleW),
-      worksheet: 'idle-draw',
-      inputs,
+      use: { worksheet: 'idle-draw', inputs },
       says: [
         { id: 'expected.idle.draw', params: figures },
         ...(idleW === null ? [] : [{ id: 'expected.idle.sheet', params: { idleW } }]),

@@ -43,7 +43,7 @@ const resistor: WorkDef = {
     const given = { ...inputs, pulseJoules: inputs.pulseJoules, readings: [] };
     const result = preCharge.compute(given);
     if (!result.ok)
-      return { ok: true, outcome: 'unfit', worksheet: 'pre-charge', inputs, says: [result.reason] };
+      return { ok: true, outcome: 'unfit', use: { worksheet: 'pre-charge', inputs }, says: [result.reason] };
     const { leastOhms, mostOhms, tries, peakAmps, fiveTauS, joules } = result.out;
     const ohms = inputs.resistorOhms;
     const inRange =
@@ -52,8 +52,7 @@ const resistor: WorkDef = {
     return {
       ok: true,
       outcome: inRange && (tries ?? 0) >= 1 ? 'fits' : 'unfit',
-      worksheet: 'pre-charge',
-      inputs,
+      use: { worksheet: 'pre-charge', inputs },
       says: [
         { id: 'expected.preCharge.resistor', params: figures },
         ...(context.sheet.inverter.busCapacitanceF === null
@@ -85,13 +84,13 @@ const fit: WorkDef = {
     };
     const rise = earlierSeries(context, 'pre-charge', 'rise', 's2') ?? [];
     const drop = fallOf(rise.map(([, value]) => value));
+    const use = { worksheet: 'pre-charge', inputs, rows: { readings: rise } };
     // A bus that is the wrong way round has not fallen: nothing is said of it here.
     if (drop !== undefined && drop.low >= 0 && drop.high - drop.low > fellShare * source)
       return {
         ok: true,
         outcome: 'fell',
-        worksheet: 'pre-charge',
-        inputs,
+        use,
         says: [{ id: 'expected.preCharge.fell', params: drop }],
       };
     const given = {
@@ -100,8 +99,7 @@ const fit: WorkDef = {
       readings: rise.map(([tS, value]) => ({ tS, value })),
     };
     const result = preCharge.compute(given);
-    if (!result.ok)
-      return { ok: true, outcome: 'unclear', worksheet: 'pre-charge', inputs, says: [result.reason] };
+    if (!result.ok) return { ok: true, outcome: 'unclear', use, says: [result.reason] };
     const { verdict, seenTauS, tauS } = result.out;
     // Without a figure for the bank there is nothing to be late against.
     const knownBank = context.sheet.inverter.busCapacitanceF !== null;
@@ -116,8 +114,7 @@ const fit: WorkDef = {
     return {
       ok: true,
       outcome: outcomes[verdict ?? 'noReadings'],
-      worksheet: 'pre-charge',
-      inputs,
+      use,
       says: [
         ...(seenTauS !== undefined && tauS !== undefined
           ? [{ id: 'expected.preCharge.tauSeen', params: { seenTauS, tauS } }]

@@ -15,13 +15,14 @@ export interface LeanGuide {
 /** What the plate shows and the run does not read. */
 const onPage = ['hazards', 'ppe', 'tools', 'minutes', 'energised', 'proves'];
 
-/** A machine without what only its page and the prover read. */
+/** A machine without what only its page and the prover read, and without what only its verdicts and ends ask for. */
 export function leanMachine(machine: Machine): Machine {
   const steps = Object.entries(machine.steps).map(([id, step]) => {
     const kept = Object.entries(step).filter(([key]) => !onPage.includes(key));
     return [id, Object.fromEntries(kept) as unknown as Step] as const;
   });
-  return { ...machine, steps: Object.fromEntries(steps) };
+  const { against: _, ...rest } = machine;
+  return { ...rest, steps: Object.fromEntries(steps) };
 }
 
 const hollow: Step = { kind: 'look', outcomes: {} };

@@ -142,6 +142,8 @@ interface StepBase {
   /** "I can't do this" and "not sure"; the machine's `escape` unless said. */
   cant?: StepId | Outcome;
   unsure?: StepId | Outcome;
+  /** The step shows whether what was tried after a verdict cured: outcomes that say it did, and that say it did not. */
+  retest?: { cured?: readonly string[]; failed?: readonly string[] };
 }
 
 /** A step whose outcome is chosen, decided by the sheet or worked out, or that has only `done`. */
@@ -193,12 +195,17 @@ export interface PerformStep extends StepBase {
   endings: Readonly<Record<string, StepId | Outcome>>;
 }
 
+/** A step and the outcomes of it, one of which must have been the last one taken there. */
+export interface Because {
+  step: StepId;
+  outcomes: readonly string[];
+}
+
 /** Names the cause (or causes that read the same) and the outcomes that every path to it must hold. */
 export interface VerdictStep extends StepBase {
   kind: 'verdict';
   causes: readonly string[];
-  /** Each entry: a step and the outcomes of it, one of which must have been the last one taken there. */
-  because: readonly { step: StepId; outcomes: readonly string[] }[];
+  because: readonly Because[];
   outcomes: Readonly<Record<string, StepId | Outcome>>;
 }
 
@@ -244,6 +251,12 @@ export interface Machine {
   facts?: readonly string[];
   /** The run is about one PV string of the site, asked for when it begins. */
   subject?: 'pvString';
+  /**
+   * What rules a cause out: any one of its lists, each entry of which must hold. It is written down and not taken from
+   * the verdicts, for an answer that does not speak for a cause need not speak against it. A cause without a list is
+   * never ruled out.
+   */
+  against?: Readonly<Record<string, readonly (readonly Because[])[]>>;
   steps: Readonly<Record<StepId, Step>>;
 }
 

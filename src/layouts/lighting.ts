@@ -1,14 +1,8 @@
-/** The lighting switch: sets `data-lighting` on the root element and remembers it where storage is allowed. */
+/**
+ * The lighting switch: sets `data-lighting` on the root element and remembers it where storage is allowed. The choice made
+ * earlier is put in force by `early.js`, before the first paint.
+ */
 const key = 'faultwright-lighting';
-const lightings = ['sun', 'shade', 'dark'];
-
-function remembered(): string | null {
-  try {
-    return localStorage.getItem(key);
-  } catch {
-    return null; // Storage is blocked: the choice then lasts for this page only.
-  }
-}
 
 function remember(lighting: string): void {
   try {
@@ -31,8 +25,6 @@ function showPressed(): void {
   }
 }
 
-const before = remembered();
-if (before && lightings.includes(before)) document.documentElement.dataset.lighting = before;
 showPressed();
 
 for (const group of document.querySelectorAll<HTMLElement>('.lighting-switch')) {

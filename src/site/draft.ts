@@ -3,7 +3,8 @@ import { kindFacts, type UnitSystem } from '../quantity/kinds.ts';
 import type { MessageRef } from '../quantity/message.ts';
 import { type ParsedReading, parseReading } from '../quantity/parse.ts';
 import { usualUnitOf } from '../quantity/units.ts';
-import { checkSheet, type Problem, reasonOf, type SheetResult } from './check.ts';
+import { checkSheet, factsOf, reasonOf, type SheetResult } from './check.ts';
+import { contradictions, type Problem } from './contradictions.ts';
 import { concreteIds, type FactValue, pathKeys } from './fact-paths.ts';
 import { type Fact, factOf, facts, getFact } from './facts.ts';
 import type { SiteSheet } from './sheet.ts';
@@ -123,7 +124,16 @@ export function sheetOfDraft(draft: SheetDraft, base?: SiteSheet): SheetResult {
     if (reading.ok) put(input, id, reading.value);
     else problems.push({ factIds: [id], reason: reading.reason });
   }
-  return problems.length > 0 ? { ok: false, problems } : checkSheet(input);
+  if (problems.length === 0) return checkSheet(input);
+  const together = contradictions(input, factsOf(problems));
+  return { ok: false, problems: inOrder([...problems, ...together], draftFactIds(draft)) };
+}
+
+/** Problems in the order in which a person meets their boxes. */
+function inOrder(problems: readonly Problem[], ids: readonly string[]): Problem[] {
+  const place = new Map(ids.map((id, at) => [id, at]));
+  const at = ({ factIds: [id] }: Problem): number => place.get(id ?? '') ?? ids.length;
+  return [...problems].sort((one, other) => at(one) - at(other));
 }
 
 function readBox(

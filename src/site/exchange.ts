@@ -1,5 +1,7 @@
 import type { MessageRef } from '../quantity/message.ts';
 import { checkSheet } from './check.ts';
+import type { SheetDraft } from './draft.ts';
+import { draftFormat, readDraft } from './draft-exchange.ts';
 import { readJson } from './safe-json.ts';
 import type { SiteSheet } from './sheet.ts';
 
@@ -23,10 +25,13 @@ export interface FileProblem {
   reason: MessageRef;
 }
 
-export type ImportResult = { ok: true; sites: SiteSheet[] } | { ok: false; problems: FileProblem[] };
+/** Sites whole, or one that was never finished, as it was typed. */
+export type ImportResult =
+  | { ok: true; sites: SiteSheet[]; draft?: SheetDraft }
+  | { ok: false; problems: FileProblem[] };
 
 /**
- * Reads a file of sites, or of one site sheet alone. Nothing is taken from a file that has any fault: half an
+ * Reads a file of sites, of one site sheet alone, or of one that was never finished. Nothing is taken from a file that has any fault: half an
  * import would be worse than none.
  */
 export function importSites(text: string): ImportResult {
@@ -38,6 +43,12 @@ export function importSites(text: string): ImportResult {
     return refuse('site.file.notSites');
   const file = value as Record<string, unknown>;
   if (file.format === 'faultwright-site') return sheetsOf([file]);
+  if (file.format === draftFormat) {
+    const read = readDraft(file);
+    return read.ok
+      ? { ok: true, sites: [], draft: read.draft }
+      : { ok: false, problems: [{ factIds: [], reason: read.reason }] };
+  }
   if (file.format !== fileFormat) return refuse('site.file.notSites');
   if (typeof file.version === 'number' && file.version > fileVersion) {
     return refuse('site.file.newer', { version: file.version, known: fileVersion });

@@ -12,7 +12,7 @@ export type FactValue = string | number | boolean | null;
 export const genericId = (id: string): string => id.replace(/\[\d+\]/g, '[]');
 
 /** The concrete ids that `id` stands for on this sheet: one for each row of its list. */
-export function concreteIds(sheet: SiteSheet, id: string): string[] {
+export function concreteIds(sheet: object, id: string): string[] {
   const list = /^(\w+)\[\]/.exec(id)?.[1];
   if (list === undefined) return [id];
   const rows = valueAt(sheet, list);
@@ -45,9 +45,9 @@ export const idOfPath = (path: readonly PropertyKey[]): string =>
   );
 
 /** What stands at a concrete id; `undefined` where its row does not exist. */
-export function valueAt(sheet: SiteSheet, id: string): unknown {
+export function valueAt(sheet: object, id: string): unknown {
   return pathKeys(id).reduce<unknown>(
-    (part, key) => (part as Record<string, unknown> | undefined)?.[key],
+    (part, key) => (part as Record<string, unknown> | undefined | null)?.[key],
     sheet,
   );
 }

@@ -81,9 +81,27 @@ function take(
   if (!move) return false;
   const { path, block } = view.node;
   const { outcome, does } = move.edge;
-  const body: Body = { kind: 'answer', path, block, outcome, does: [...does], ...told };
+  const body: Body = {
+    kind: 'answer',
+    path,
+    block,
+    outcome,
+    does: [...does],
+    ...told,
+    ...foundBy(view.node.step, outcome),
+  };
   write(know, draft, { ...body, ...shown(draft, block, outcome) }, nowMs);
   return true;
+}
+
+/** What the log says of a verdict and of a re-test, so that it reads the same without the guide. */
+function foundBy(
+  step: StepView['node']['step'],
+  outcome: string,
+): { found?: string[]; retest?: 'cured' | 'failed' } {
+  if (step.kind === 'verdict') return { found: [...step.causes] };
+  if (step.retest?.cured?.includes(outcome)) return { retest: 'cured' };
+  return step.retest?.failed?.includes(outcome) ? { retest: 'failed' } : {};
 }
 
 function shown({ askedOf }: Draft, block: string, outcome?: string): { asked?: Asked } {
@@ -184,7 +202,7 @@ function applyToStep(know: Knowledge, draft: Draft, input: StepInput, nowMs: num
   }
   if (input.type === 'close') {
     if (!isEnd) return problem('run.problem.notAtEnd');
-    return close(know, draft, view, nowMs);
+    return close(know, draft, view, input, nowMs);
   }
   if (isEnd) return problem('run.problem.atEnd');
   if (view.missing.length > 0) return problem('run.problem.missingFacts', { facts: view.missing.join(', ') });
@@ -250,8 +268,8 @@ function goOn(know: Knowledge, draft: Draft, view: StepView, nowMs: number): Inp
     return take(know, draft, view, event, nowMs) ? [] : problem('run.problem.noWay');
   }
   if (kind === 'workOut' && view.work) {
-    const { outcome, inputs } = view.work;
-    const told: Told = { by: 'worksheet', inputs: { ...inputs } };
+    const { outcome, use } = view.work;
+    const told: Told = { by: 'worksheet', ...(use ? { inputs: { ...use.inputs } } : {}) };
     return take(know, draft, view, { type: 'outcome', outcome }, nowMs, told)
       ? []
       : problem('run.problem.noWay');
@@ -259,7 +277,13 @@ function goOn(know: Knowledge, draft: Draft, view: StepView, nowMs: number): Inp
   return problem(kind === 'workOut' ? 'run.problem.cannotWork' : 'run.problem.answerFirst');
 }
 
-function close(know: Knowledge, draft: Draft, view: StepView, nowMs: number): InputProblem[] {
+function close(
+  know: Knowledge,
+  draft: Draft,
+  view: StepView,
+  { ruledOut = [] }: Extract<Input, { type: 'close' }>,
+  nowMs: number,
+): InputProblem[] {
   const { step, path, block } = view.node;
   if (step.kind !== 'end') return problem('run.problem.notAtEnd');
   const ending = endingOf(draft.state, step, view.items);
@@ -267,11 +291,14 @@ function close(know: Knowledge, draft: Draft, view: StepView, nowMs: number): In
   if (unmet.length > 0)
     return unmet.map(({ id }) => ({ field: id, message: { id: 'run.problem.itemUnmet' } }));
   if (ending.leaves === undefined) return problem('run.problem.plantNotLeft');
-  write(
-    know,
-    draft,
-    { kind: 'closed', path, result: ending.result, leaves: ending.leaves, ...shown(draft, block) },
-    nowMs,
-  );
+  const against = ruledOut.map(({ cause, by }) => ({ cause, by: [...by] }));
+  const body: Body = {
+    kind: 'closed',
+    path,
+    result: ending.result,
+    leaves: ending.leaves,
+    ...(against.length > 0 ? { ruledOut: against } : {}),
+  };
+  write(know, draft, { ...body, ...shown(draft, block) }, nowMs);
   return [];
 }

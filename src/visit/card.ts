@@ -1,3 +1,4 @@
+import { attemptsIn } from './attempts.ts';
 import type { VisitCard } from './db.ts';
 import type { Entry } from './entries.ts';
 
@@ -15,6 +16,7 @@ export function cardOf(entries: readonly Entry[], standing?: Standing): VisitCar
   const last = entries.at(-1)!;
   const closed = entries.findLast((entry) => entry.kind === 'closed');
   const answer = entries.findLast((entry) => entry.kind === 'answer');
+  const notCured = attemptsIn(entries).flatMap(({ title, result }) => (result === 'failed' ? [title] : []));
   return {
     id: begin.visit,
     guide: begin.guide,
@@ -29,6 +31,7 @@ export function cardOf(entries: readonly Entry[], standing?: Standing): VisitCar
     path: answer?.path ?? '',
     stepTitle: standing?.stepTitle || (answer?.asked?.title ?? ''),
     ...(standing && standing.open.length > 0 ? { open: [...standing.open] } : {}),
+    ...(notCured.length > 0 ? { notCured } : {}),
     ...(closed ? { result: closed.result } : {}),
   };
 }

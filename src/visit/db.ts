@@ -18,6 +18,8 @@ export interface VisitCard {
   stepTitle: string;
   /** Devices that the visit has left open, where its run said so. */
   open?: string[];
+  /** Verdicts that were acted on and whose re-test failed, by their titles. */
+  notCured?: string[];
   /** How it was closed; missing while it is open. */
   result?: string;
 }

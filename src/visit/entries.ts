@@ -111,6 +111,10 @@ const answer = z.strictObject({
   by: z.optional(z.enum(['sheet', 'worksheet'])),
   /** A worksheet's inputs, where one decided. */
   inputs: z.optional(z.record(z.string().check(z.maxLength(160)), z.union([finite, label]))),
+  /** The causes of a verdict, where one was answered. */
+  found: z.optional(z.array(id).check(z.minLength(1), z.maxLength(12))),
+  /** What a re-test showed of the remedy that was tried. */
+  retest: z.optional(z.enum(['cured', 'failed'])),
   /** The items of a hold point that were met. */
   items: z.optional(z.array(id).check(z.maxLength(40))),
   pairing: z.optional(pairing),
@@ -168,6 +172,12 @@ const closed = z.strictObject({
   path: id,
   result: z.enum(['done', 'fixed', 'healthy', 'referred', 'leftIsolated', 'leftGuarded', 'unresolved']),
   leaves: z.enum(['untouched', 'restored', 'isolated', 'guarded']),
+  /** Causes that were ruled out and the steps that speak against each, by their titles. */
+  ruledOut: z.optional(
+    z
+      .array(z.strictObject({ cause: label, by: z.array(label).check(z.maxLength(20)) }))
+      .check(z.maxLength(60)),
+  ),
   asked: z.optional(asked),
 });
 

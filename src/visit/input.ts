@@ -6,6 +6,12 @@ import type { Entry } from './entries.ts';
 /** Time-stamped values as typed: seconds from the start, and what the meter showed. */
 export type SeriesText = readonly (readonly [seconds: string | number, text: string])[];
 
+/** A cause that is ruled out and the steps that speak against it, by the titles they are shown under. */
+export interface RuledOutShown {
+  cause: string;
+  by: readonly string[];
+}
+
 /** Something a person does to a run. */
 export type Input =
   | { type: 'choice'; outcome: string }
@@ -31,7 +37,8 @@ export type Input =
   /** The pairing grid as typed, and the pair to try next. */
   | { type: 'pair'; grid: Grid; pair?: Pair }
   | { type: 'note'; text: string }
-  | { type: 'close' };
+  /** The end of the visit, with the causes ruled out as the page shows them. */
+  | { type: 'close'; ruledOut?: readonly RuledOutShown[] };
 
 /** What is wrong with an input, and the reading or item it concerns. */
 export interface InputProblem {

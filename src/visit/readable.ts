@@ -2,7 +2,9 @@ import { formatQuantity, showQuantity } from '../quantity/format.ts';
 import type { UnitSystem } from '../quantity/kinds.ts';
 import type { MessageRef } from '../quantity/message.ts';
 import { isAct } from '../safety/effects.ts';
+import { attemptsIn } from './attempts.ts';
 import type { Entry, EntryOf, LoggedReading } from './entries.ts';
+import { takenBack } from './taken-back.ts';
 import { uncertaintyText } from './uncertainty.ts';
 
 /** One line of a visit as people read it: on the page, on paper, in a text file. */
@@ -27,19 +29,6 @@ export function readableLog(entries: readonly Entry[]): LogLine[] {
     isVoid: taken.has(entry.seq),
     ...lineOf(entry, units, entries),
   }));
-}
-
-/** Answers that a later entry went back over. */
-function takenBack(entries: readonly Entry[]): ReadonlySet<number> {
-  const standing: number[] = [];
-  const taken = new Set<number>();
-  for (const entry of entries) {
-    if (entry.kind === 'answer') standing.push(entry.seq);
-    if (entry.kind !== 'correct' && entry.kind !== 'undoAct') continue;
-    const from = standing.indexOf(entry.toSeq);
-    if (from >= 0) for (const seq of standing.splice(from)) taken.add(seq);
-  }
-  return taken;
 }
 
 type Line = Pick<LogLine, 'message' | 'details'>;
@@ -89,7 +78,16 @@ function lineOf(entry: Entry, units: UnitSystem, entries: readonly Entry[]): Lin
     case 'note':
       return line('visit.log.note', { text: entry.text });
     case 'closed':
-      return line('visit.log.closed', { result: entry.result, leaves: entry.leaves });
+      return line('visit.log.closed', { result: entry.result, leaves: entry.leaves }, [
+        ...attemptsIn(entries).map(({ title, result }) => ({
+          id: 'visit.log.tried',
+          params: { title, retest: result ?? '', closed: entry.result },
+        })),
+        ...(entry.ruledOut ?? []).map(({ cause, by }) => ({
+          id: 'visit.log.ruledOut',
+          params: { cause, by: by.join('; ') },
+        })),
+      ]);
   }
 }
 
@@ -106,14 +104,15 @@ function answerLine(entry: EntryOf<'answer'>, units: UnitSystem): Line {
   const pairs = pairLines(entry);
   const id = entry.by ? `visit.log.by.${entry.by}` : 'visit.log.answer';
   const params = { title: titleOf(entry), answer: entry.asked?.answer ?? '', outcome: entry.outcome };
-  return line(id, params, [...readings, ...pairs, ...deeds]);
+  const retest = entry.retest ? [{ id: `visit.log.retest.${entry.retest}` }] : [];
+  return line(id, params, [...readings, ...pairs, ...deeds, ...retest]);
 }
 
 /** The pair chosen of a pairing grid, or the one that this answer speaks of and how long it was given. */
 function pairLines({ pairing, tried }: EntryOf<'answer'>): MessageRef[] {
   return [
     ...(pairing?.pair ? [{ id: 'visit.log.pair', params: { ...pairing.pair } }] : []),
-    ...(tried ? [{ id: 'visit.log.tried', params: { ...tried } }] : []),
+    ...(tried ? [{ id: 'visit.log.pairTried', params: { ...tried } }] : []),
   ];
 }
 

@@ -1,4 +1,4 @@
-import type { ExpectContext } from '../expected/context.ts';
+import type { ExpectContext, WorksheetUse } from '../expected/context.ts';
 import type { Scale } from '../expected/scale.ts';
 import type { FlatNode } from '../guide/flatten.ts';
 import { type Grid, type Pair, type PairTry, standingPair, untried } from '../guide/pairing.ts';
@@ -27,11 +27,10 @@ export interface ItemAsked {
   by: 'reading' | 'person';
 }
 
-/** What a worksheet decides here. */
+/** What arithmetic decides here, and the worksheet that holds it, where one does. */
 export interface WorkShown {
   outcome: string;
-  worksheet: string;
-  inputs: Readonly<Record<string, number | string>>;
+  use?: WorksheetUse;
   says: readonly MessageRef[];
 }
 
@@ -131,8 +130,8 @@ export function stepView(know: Knowledge, state: RunState): StepView {
       if (!work) throw new Error(`there is no work ${step.ask}`);
       const result = work.work(context);
       if (!result.ok) return { ...view, missing: unique([...missing, ...result.missing]) };
-      const { outcome, worksheet, inputs, says } = result;
-      return { ...view, work: { outcome, worksheet, inputs, says }, missing: unique(missing) };
+      const { outcome, use, says } = result;
+      return { ...view, work: { outcome, says, ...(use ? { use } : {}) }, missing: unique(missing) };
     }
     case 'wait': {
       const waitSeconds = know.waits[step.wait ?? '']?.seconds(context);

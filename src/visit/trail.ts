@@ -15,6 +15,10 @@ export interface TrailStep {
   /** Where every handle, plug and switch stood when it was given (`standing`). */
   stood: string;
   by?: 'sheet' | 'worksheet';
+  /** The causes of a verdict, where one was answered. */
+  found?: readonly string[];
+  /** What a re-test showed of the remedy that was tried. */
+  retest?: 'cured' | 'failed';
   asked?: Asked;
 }
 
@@ -28,6 +32,8 @@ export const trailStepOf = (entry: EntryOf<'answer'>, stood: string): TrailStep 
   does: entry.does,
   readings: entry.readings ?? [],
   ...(entry.by ? { by: entry.by } : {}),
+  ...(entry.found ? { found: entry.found } : {}),
+  ...(entry.retest ? { retest: entry.retest } : {}),
   ...(entry.asked ? { asked: entry.asked } : {}),
 });
 

@@ -1,5 +1,5 @@
 import type { FlatNode } from '../guide/flatten.ts';
-import type { VerdictStep } from '../guide/vocabulary.ts';
+import type { Because, Machine, VerdictStep } from '../guide/vocabulary.ts';
 import type { LoggedReading } from './entries.ts';
 import type { RunState } from './fold.ts';
 import type { Knowledge } from './knowledge.ts';
@@ -12,7 +12,7 @@ export interface Ground {
   /** The outcome that was taken there; missing when the log has none. */
   outcome?: string;
   readings: readonly LoggedReading[];
-  /** The log bears the verdict out at this place. */
+  /** The outcome is one of those asked for. */
   holds: boolean;
   /** The log's entry. */
   seq?: number;
@@ -36,12 +36,7 @@ export interface RuledOut {
 type VerdictNode = FlatNode & { step: VerdictStep };
 const isVerdict = (node: FlatNode): node is VerdictNode => node.step.kind === 'verdict';
 
-function ground(
-  trail: readonly TrailStep[],
-  at: string,
-  because: VerdictStep['because'][number],
-  know: Knowledge,
-) {
+function ground(trail: readonly TrailStep[], at: string, because: Because, know: Knowledge) {
   const path = placeOf(at, because.step);
   const node = know.compiled.flat.nodes.get(path);
   const step = lastAt(trail, path);
@@ -83,21 +78,36 @@ const speaks = (each: Ground) =>
   !['cant', 'unsure', 'stop', 'undetermined'].includes(each.outcome) &&
   each.readings.every((reading) => reading.outcome !== 'undetermined');
 
+/** The latest answer that speaks for a cause: one that a verdict on it would rest on. */
+function lastFor(know: Knowledge, trail: readonly TrailStep[], cause: string): number {
+  const verdicts = [...know.compiled.flat.nodes.values()].filter(isVerdict);
+  const grounds = verdicts
+    .filter((node) => node.step.causes.includes(cause))
+    .flatMap((node) => verdictAt(know, trail, node).because);
+  return Math.max(-1, ...grounds.filter((each) => each.holds).map((each) => each.seq ?? -1));
+}
+
 /**
- * Causes that the log speaks against: every verdict that would name the cause rests on something that was answered, and
- * answered otherwise. A check that was not made or was too close to call rules nothing out.
+ * Causes that the log speaks against, by the guide's own lists, and what does. A check that was not made or was too close
+ * to call rules nothing out, and neither does one that something answered later speaks against: where readings contradict
+ * each other the cause is open again.
+ * @param against the guide's lists, where `know` holds the guide without them
  */
-export function ruledOut(know: Knowledge, state: RunState): RuledOut[] {
-  const verdict = verdictOf(know, state);
-  const against = new Map<string, Ground[][]>();
-  for (const node of know.compiled.flat.nodes.values()) {
-    if (!isVerdict(node)) continue;
-    const contrary = verdictAt(know, state.trail, node).because.filter((each) => !each.holds && speaks(each));
-    for (const cause of node.step.causes) against.set(cause, [...(against.get(cause) ?? []), contrary]);
-  }
-  return [...against]
-    .filter(([cause, each]) => !verdict?.causes.includes(cause) && each.every((some) => some.length > 0))
-    .map(([cause, each]) => ({ cause, by: distinct(each.flat()) }));
+export function ruledOut(
+  know: Knowledge,
+  state: RunState,
+  against: NonNullable<Machine['against']> = know.compiled.flat.machine.against ?? {},
+): RuledOut[] {
+  const named = verdictOf(know, state)?.causes ?? [];
+  return Object.entries(against).flatMap(([cause, lists]) => {
+    if (named.includes(cause)) return [];
+    const since = lastFor(know, state.trail, cause);
+    const by = lists
+      .map((list) => list.map((each) => ground(state.trail, '', each, know)))
+      .filter((list) => list.every((each) => each.holds && speaks(each)))
+      .filter((list) => Math.max(...list.map((each) => each.seq ?? -1)) > since);
+    return by.length > 0 ? [{ cause, by: distinct(by.flat()) }] : [];
+  });
 }
 
 const distinct = (grounds: readonly Ground[]) => [

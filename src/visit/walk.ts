@@ -3,6 +3,7 @@ import type { MessageRef } from '../quantity/message.ts';
 import type { BeginState } from '../safety/energy.ts';
 import type { SiteSheet } from '../site/sheet.ts';
 import { answer } from './answer.ts';
+import { attemptsOf } from './attempts.ts';
 import { endingOf } from './ending.ts';
 import type { Entry, LoggedReading } from './entries.ts';
 import type { RunState } from './fold.ts';
@@ -22,10 +23,10 @@ import {
 
 export { answersSchema, type WalkAnswers, type WalkProblem } from './walk-answers.ts';
 
-/** What a worksheet worked out at a step. */
+/** What was worked out at a step, and by which worksheet, where one holds the arithmetic. */
 export interface WalkWork {
-  worksheet: string;
-  inputs: Readonly<Record<string, number | string>>;
+  worksheet?: string;
+  inputs?: Readonly<Record<string, number | string>>;
   says: readonly MessageRef[];
 }
 
@@ -54,6 +55,8 @@ export interface WalkResult {
     causes: readonly string[];
     because: { block: string; outcome: string; readings: string[] }[];
   } | null;
+  /** Verdicts in the order they were come to, and what a re-test showed of each one's remedy. */
+  tried: { block: string; causes: readonly string[]; retest: 'cured' | 'failed' | null }[];
   end: { result: string; leaves: string | null } | null;
   ruledOut: { cause: string; by: string[] }[];
   /** Hazard statements of the steps come to, in the order they were shown; those of a step once. */
@@ -95,6 +98,7 @@ export function walk(know: Knowledge, sheet: SiteSheet, file: WalkAnswers): Walk
     outcomes: [],
     verdict: null,
     end: null,
+    tried: [],
     ruledOut: [],
     warnings: [],
     needs: null,
@@ -165,10 +169,11 @@ function keepWork(
   works: Map<number, WalkWork>,
   entries: readonly Entry[],
   block: string,
-  { worksheet, inputs, says }: WorkShown,
+  { use, says }: WorkShown,
 ): void {
+  const work = { ...(use ? { worksheet: use.worksheet, inputs: use.inputs } : {}), says };
   for (const entry of entries)
-    if (entry.kind === 'answer' && entry.block === block) works.set(entry.seq, { worksheet, inputs, says });
+    if (entry.kind === 'answer' && entry.block === block) works.set(entry.seq, work);
 }
 
 /** The hazard statements of a step come to for the first time. */
@@ -224,6 +229,11 @@ function finish(
           })),
         }
       : null,
+    tried: attemptsOf(state.trail).map(({ block, causes, result: retest = null }) => ({
+      block,
+      causes,
+      retest,
+    })),
     end: ending ? { result: ending.result, leaves: ending.leaves ?? null } : null,
     ruledOut: ruledOut(know, state).map(({ cause, by }) => ({ cause, by: by.map((each) => each.block) })),
   };

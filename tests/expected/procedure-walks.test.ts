@@ -201,9 +201,22 @@ describe('restore', () => {
   });
 
   it('leaves PV locked open at night, and the house running', () => {
-    const result = go('restore', { ...restore, p1: { lowest: '0.4' } });
-    expect(result).toMatchObject({ last: 'left-isolated', end: { leaves: 'isolated' } });
+    const result = go('restore', { ...restore, p1: { lowest: '0.4' }, 'p1-amps': { largest: '0.02 A' } });
+    expect(result).toMatchObject({ last: 'left-isolated', problems: [], end: { leaves: 'isolated' } });
     expect(result.path).not.toContain('pv-close');
+    expect(result.path.indexOf('p1-amps')).toBeLessThan(result.path.indexOf('restore-ac--inverter-on'));
+  });
+
+  it.each([
+    ['a shorted or reversed string through a contact that stayed behind', '-0.9', { largest: '9.4 A' }],
+    ['a clamp that cannot tell', '0.0', { largest: '0.3 A' }],
+    ['no clamp at hand', '0.4', 'cant'],
+    ['volts too close to call, with current', '-5.1', { largest: '9.4 A' }],
+  ])('closes nothing more on no volts and no proof of no current: %s', (_, lowest, amps) => {
+    const result = go('restore', { ...restore, p1: { lowest }, 'p1-amps': amps });
+    expect(result).toMatchObject({ last: 'left-guarded', problems: [], end: { result: 'leftGuarded' } });
+    expect(result.path.at(-2)).toBe('p1-amps');
+    expect(result.path.some((step) => step === 'pv-unlock' || step.startsWith('restore-ac'))).toBe(false);
   });
 
   it('closes nothing onto a reversed string', () => {

@@ -14,7 +14,7 @@ function run(id: string, sheet: SiteSheet, readings: ExpectContext['readings'] =
   const result = works[id]!.work({ sheet, readings, series, outcomes: {} });
   if (!result.ok) throw new Error(`${id} lacks ${result.missing.join(', ')}`);
   const said = (message: string) => result.says.find((each) => each.id === message)?.params ?? {};
-  return { outcome: result.outcome, said, inputs: result.inputs };
+  return { outcome: result.outcome, said, inputs: result.use?.inputs ?? {} };
 }
 
 const withResistor = (precharge: Partial<SiteSheet['precharge']>): SiteSheet => ({

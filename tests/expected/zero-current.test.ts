@@ -20,8 +20,9 @@ const ordinary = sallowCreek;
 const unknown = withClamp({ ofReading: null, counts: null });
 
 function read(text: string, sheet: SiteSheet, id = 'pv-zero'): string {
-  const built = scales[id]!.build({ sheet, readings: {}, outcomes: {} });
-  const typed = understand(text, { point: 'P1-I', scale: id, mode: 'dcClamp' }, 'current', sheet);
+  const built = scales[id]!.build({ sheet, stringId: sheet.strings[0]!.name, readings: {}, outcomes: {} });
+  const signed = id === 'pv-string-clamp';
+  const typed = understand(text, { point: 'P1-I', scale: id, mode: 'dcClamp', signed }, 'current', sheet);
   if (!built.ok || !typed.ok) throw new Error('not read');
   return judgeOn(typed.reading, built.scale).outcome;
 }
@@ -60,6 +61,33 @@ describe('no current in a PV conductor, 0.5 A at most with all that the clamp ma
     expect(read('1.4', ordinary, 'battery-zero')).toBe('zero');
     expect(read('1.5', ordinary, 'battery-zero')).toBe('undetermined');
     expect(read('0.9', unknown, 'battery-zero')).toBe('zero');
+  });
+
+  it('is the same before a handle and round a string that is only looked at', () => {
+    const kinds = new Set<string>();
+    for (const sheet of [ordinary, unknown, withClamp({ ofReading: 0.05, counts: 60 })])
+      for (const sign of ['', '-'])
+        for (const text of [
+          '0',
+          '0.0',
+          '0.00',
+          '0.1',
+          '0.38',
+          '0.39',
+          '0.44',
+          '0.45',
+          '0.9',
+          '1.1',
+          '9.42',
+        ]) {
+          const handle = read(text, sheet);
+          const string = read(`${sign}${text}`, sheet, 'pv-string-clamp');
+          kinds.add(string);
+          expect(string === 'backward' ? 'flows' : string).toBe(handle);
+        }
+    expect([...kinds].sort()).toEqual(['backward', 'flows', 'undetermined', 'zero']);
+    expect(why(ordinary, 'pv-string-clamp')).toContain('no current at 0.0 A or less');
+    expect(why(unknown, 'pv-string-clamp')).toContain('cannot show no current here, not even at 0.0');
   });
 
   it('says before the reading what this clamp must show, or that it cannot show it', () => {

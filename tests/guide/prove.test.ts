@@ -84,6 +84,25 @@ describe('the prover', () => {
     expect(breachesOf(guide([]))).toContain('verdict');
   });
 
+  it('refuses what is said to speak against a cause and names none, or no step or outcome that there is', () => {
+    const guide = (cause: string, step: string, outcome: string): Machine => ({
+      ...withSteps({
+        open: { kind: 'choose', outcomes: { left: 'cause', right: 'leave' } },
+        cause: {
+          kind: 'verdict',
+          causes: ['x'],
+          because: [{ step: 'clamp', outcomes: ['zero'] }],
+          outcomes: { on: 'leave' },
+        },
+      }),
+      against: { [cause]: [[{ step, outcomes: [outcome] }]] },
+    });
+    expect(breachesOf(guide('x', 'open', 'right'))).not.toContain('verdict');
+    expect(breachesOf(guide('y', 'open', 'right'))).toContain('verdict');
+    expect(breachesOf(guide('x', 'opened', 'right'))).toContain('verdict');
+    expect(breachesOf(guide('x', 'open', 'wrong'))).toContain('verdict');
+  });
+
   it('writes a performed procedure out in place and joins its endings to the caller', () => {
     const caller: Machine = {
       ...openIsolator,

@@ -639,8 +639,34 @@ const read = (zone: string, to: string, ...does: Effect[]): RuleEdge => ({
 const insulation: RuleStep = { kind: 'measure', readings: { a: { mode: 'insulation', scale: 'x' } } };
 const tested: Effect = { insulationTest: 'pvString' };
 
+const behindHandle: RuleStep = {
+  kind: 'measure',
+  ...gear,
+  state: 'pvOpen',
+  at: ['pvString'],
+  readings: { a: volts('dcVolts') },
+};
+const noVolts = [read('ok', 'next'), read('absent', 'after')];
+const clamped = (cant: string): RuleNode => ({
+  path: 'after',
+  step: clamp,
+  edges: [
+    read('zero', 'next', { zeroShown: 'pv' }),
+    read('flows', 'left', { currentFlows: 'pv' }),
+    { outcome: 'cant', to: cant, does: [] },
+  ],
+});
+
 /** Rules that a step's outcomes keep or break together, whatever the plant. */
-const shapes: { rule: string; why: string; step: RuleStep; edges: RuleEdge[]; broken: boolean }[] = [
+const shapes: {
+  rule: string;
+  why: string;
+  step: RuleStep;
+  edges: RuleEdge[];
+  /** A step that one of them leads to. */
+  after?: RuleNode;
+  broken: boolean;
+}[] = [
   {
     rule: 'I1',
     why: 'a touch that says so',
@@ -693,6 +719,48 @@ const shapes: { rule: string; why: string; step: RuleStep; edges: RuleEdge[]; br
       read('undetermined', 'left'),
     ],
     broken: true,
+  },
+  {
+    rule: 'I6',
+    why: 'a clamp of two strings that finds nothing in one only',
+    step: clamp,
+    edges: [
+      read('zero', 'next', { zeroShown: 'pv' }),
+      read('flows', 'left', { currentFlows: 'pv' }, { currentFlows: 'pvOther' }),
+    ],
+    broken: true,
+  },
+  {
+    rule: 'I6',
+    why: 'no volts, then a clamp',
+    step: behindHandle,
+    edges: noVolts,
+    after: clamped('left'),
+    broken: false,
+  },
+  {
+    rule: 'I6',
+    why: 'no volts, then a clamp that may be left out',
+    step: behindHandle,
+    edges: noVolts,
+    after: clamped('next'),
+    broken: true,
+  },
+  {
+    rule: 'I6',
+    why: 'no volts, then the next switch',
+    step: behindHandle,
+    edges: noVolts,
+    after: { path: 'after', step: operate, edges: [] },
+    broken: true,
+  },
+  {
+    rule: 'I6',
+    why: 'no volts, and the plant is left as it is',
+    step: behindHandle,
+    edges: noVolts,
+    after: { path: 'after', step: { kind: 'end' }, edges: [] },
+    broken: false,
   },
   {
     rule: 'I14',
@@ -763,12 +831,15 @@ describe('the safety rules, one deed at a time', () => {
     },
   );
 
-  it.each(shapes)('$rule on the graph: $why', ({ rule: id, step, edges, broken }) => {
+  it.each(shapes)('$rule on the graph: $why', ({ rule: id, step, edges, after: next, broken }) => {
     const rule = rules.find((candidate) => candidate.id === id)!;
     const graph: RuleGraph = {
       start: 'here',
       stop: 'away',
-      nodes: new Map([['here', { path: 'here', step, edges }]]),
+      nodes: new Map([
+        ['here', { path: 'here', step, edges }],
+        ...(next ? [[next.path, next] as const] : []),
+      ]),
     };
     expect(rule.onGraph?.(graph) === undefined ? 'kept' : 'broken').toBe(broken ? 'broken' : 'kept');
   });

@@ -90,6 +90,31 @@ describe('a sheet as it is typed', () => {
     ]);
   });
 
+  it('says what contradicts each other beside what is wrong alone, in the order of the boxes, and nothing twice', () => {
+    const draft = typing(emptyDraft('shed', 'metric'), {
+      ...least,
+      name: '',
+      'climate.recordLowC': '10',
+      'climate.usualHighC': '5',
+      'inverter.dcMinV': '59',
+      'inverter.dcMaxV': 'sixty',
+      'strings[0].tracker': 'B',
+      'strings[0].vocV': '30',
+    });
+    const result = sheetOfDraft(draft);
+    expect(result.ok ? [] : result.problems.map(({ factIds, reason }) => [factIds[0], reason.id])).toEqual([
+      ['name', 'site.missing'],
+      ['climate.recordLowC', 'site.mustBeBelow'],
+      ['inverter.dcMaxV', 'quantity.notANumber'],
+      ['strings[0].tracker', 'site.noSuchTracker'],
+      ['strings[0].vmpV', 'site.mustBeBelow'],
+    ]);
+    const nameless = sheetOfDraft(typing(draft, { 'trackers[0].name': '' }));
+    expect(nameless.ok ? [] : nameless.problems.map(({ reason }) => reason.id)).not.toContain(
+      'site.noSuchTracker',
+    );
+  });
+
   it.each(demoSites.map((sheet) => [sheet.name, sheet] as const))(
     'shows %s and reads it back whole',
     (_, sheet) => {

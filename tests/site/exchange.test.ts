@@ -1,6 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { emptyDraft } from '../../src/site/defaults.ts';
 import { demoSites, sallowCreek } from '../../src/site/demo.ts';
+import { draftFactIds, draftOfSheet, type SheetDraft, sheetOfDraft } from '../../src/site/draft.ts';
+import { exportDraft } from '../../src/site/draft-exchange.ts';
 import { exportSites, importSites, longestFile } from '../../src/site/exchange.ts';
 import { setFact } from '../../src/site/facts.ts';
 import { siteMessages } from '../../src/words/en/site.ts';
@@ -40,6 +43,62 @@ describe('a file of sites', () => {
 
   it('may be one sheet alone', () => {
     expect(importSites(JSON.stringify(sallowCreek))).toEqual({ ok: true, sites: [sallowCreek] });
+  });
+});
+
+describe('a site that was not finished', () => {
+  const begun: SheetDraft = {
+    ...emptyDraft('site-0123456789abcdef', 'metric'),
+    typed: { units: 'metric', name: 'Shed', 'battery.packs': 'two?', 'strings[0].vocV': ' 41,0 V' },
+  };
+  const drafted = (more: object) =>
+    JSON.stringify({ format: 'faultwright-site-draft', version: 1, draft: { ...begun, ...more } });
+
+  it('comes back as it was typed, slips and gaps and all', () => {
+    expect(sheetOfDraft(begun).ok).toBe(false);
+    expect(importSites(exportDraft(begun))).toEqual({ ok: true, sites: [], draft: begun });
+    const shown = draftOfSheet(sallowCreek);
+    expect(importSites(exportDraft(shown))).toEqual({ ok: true, sites: [], draft: shown });
+  });
+
+  it('comes back whole whatever was typed', () => {
+    const texts = fc.dictionary(
+      fc.constantFrom(...draftFactIds(begun)),
+      fc.string({ unit: 'grapheme', maxLength: 40 }),
+    );
+    fc.assert(
+      fc.property(texts, (typed) => {
+        const draft = { ...begun, typed: { ...typed } };
+        expect(importSites(exportDraft(draft))).toEqual({ ok: true, sites: [], draft });
+      }),
+    );
+  });
+
+  it.each<[string, object, string]>([
+    ['a box that the form has not', { typed: { 'battery.colour': 'red' } }, 'site.unknownField'],
+    ['a row that is not there', { typed: { 'strings[7].vocV': '41' } }, 'site.unknownField'],
+    ['a number for a text', { typed: { name: 7 } }, 'site.file.badDraft'],
+    ['a text beyond reason', { typed: { notes: 'x'.repeat(5000) } }, 'site.file.badDraft'],
+    ['rows beyond reason', { rows: { trackers: 1e9, strings: 1 } }, 'site.file.badDraft'],
+    ['half a row', { rows: { trackers: 1, strings: 0.5 } }, 'site.file.badDraft'],
+    ['an id that is an address', { id: '../x' }, 'site.file.badDraft'],
+    ['an unknown that must be known', { unknown: ['battery.packs'] }, 'site.file.badDraft'],
+    ['no list of unknowns', { unknown: 'all' }, 'site.file.badDraft'],
+  ])('is refused with %s', (_, more, id) => {
+    expect(ids(drafted(more))).toEqual([id]);
+  });
+
+  it('is refused of a newer version, of none, and with a harmful key', () => {
+    expect(ids(JSON.stringify({ format: 'faultwright-site-draft', version: 2, draft: begun }))).toEqual([
+      'site.file.newer',
+    ]);
+    expect(ids(JSON.stringify({ format: 'faultwright-site-draft' }))).toEqual(['site.file.badVersion']);
+    expect(ids(JSON.stringify({ format: 'faultwright-site-draft', version: 1 }))).toEqual([
+      'site.file.badDraft',
+    ]);
+    expect(ids(exportDraft(begun).replace('"typed": {', '"typed": { "__proto__": {},'))).toEqual([
+      'site.file.poisoned',
+    ]);
   });
 });
 

@@ -130,6 +130,21 @@ describe('values that contradict each other', () => {
     expect(problems(withFact(id, value))).toContain(expected);
   });
 
+  it('are told of beside values that are wrong alone', () => {
+    const sheet = setFact(withFact('battery.packs', 0), 'inverter.surgeW', 5000);
+    expect(problems(sheet)).toEqual([
+      'site.outOfRange battery.packs',
+      'site.mustNotExceed inverter.ratedW inverter.surgeW',
+    ]);
+    expect(problems(setFact(sheet, 'inverter.surgeW', -1))).toEqual([
+      'site.outOfRange battery.packs',
+      'site.outOfRange inverter.surgeW',
+    ]);
+    expect(problems({ ...sallowCreek, trackers: 3, strings: [1, null] })).not.toContain(
+      'site.noSuchTracker strings[0].tracker',
+    );
+  });
+
   it('does not stop on facts that are unknown', () => {
     expect(checkSheet(withFact('climate.usualLowC', null)).ok).toBe(true);
   });

@@ -75,6 +75,11 @@ export const fixtureGuide: Machine = {
   escape: 'left',
   stop: 'stopped',
   facts: ['inverter.busCapacitanceF'],
+  against: {
+    short: [[{ step: 'volts', outcomes: ['ok', 'high'] }]],
+    few: [[{ step: 'volts', outcomes: ['low', 'ok', 'high'] }]],
+    old: [[{ step: 'volts', outcomes: ['low', 'ok', 'high'] }]],
+  },
   steps: {
     symptom: { kind: 'choose', outcomes: { quiet: 'source', other: 'unresolved' } },
     source: { kind: 'sheet', ask: 'second-source', outcomes: { fitted: 'volts', none: 'volts' } },
@@ -280,8 +285,7 @@ export const fixtureWorks: Readonly<Record<string, WorkDef>> = {
     work: ({ readings }) => ({
       ok: true,
       outcome: (readings['volts.v'] ?? 0) > 150 ? 'enough' : 'few',
-      worksheet: 'fx',
-      inputs: { volts: readings['volts.v'] ?? 0 },
+      use: { worksheet: 'fx', inputs: { volts: readings['volts.v'] ?? 0 } },
       says: [],
     }),
   },

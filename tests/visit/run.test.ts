@@ -60,7 +60,10 @@ describe('a run', () => {
 
   test('shows the worksheet that decides, and goes on by it', () => {
     const run = new Drive().choose('quiet').read({ v: '100' });
-    expect(stepView(run.know, run.state).work).toMatchObject({ outcome: 'few', inputs: { volts: 100 } });
+    expect(stepView(run.know, run.state).work).toMatchObject({
+      outcome: 'few',
+      use: { worksheet: 'fx', inputs: { volts: 100 } },
+    });
     run.take({ type: 'goOn' });
     expect(run.path).toBe('verdict-few');
     expect(run.state.trail.at(-1)).toMatchObject({ by: 'worksheet', outcome: 'few' });

@@ -121,6 +121,7 @@ export const connect = {
       },
       { id: 'not-right', when: {}, to: 'reopen' },
     ],
+    retest: { cured: ['runs'], failed: ['not-right'] },
   },
   'add-load': {
     kind: 'operate',

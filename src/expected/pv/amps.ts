@@ -1,10 +1,9 @@
 import { minimumInsulationFor } from '../../worksheets/pv/insulation.ts';
 import type { ScaleDef } from '../context.ts';
+import { noCurrentRule, pvZeroAmps } from '../no-current.ts';
 import { scaleOf } from './build.ts';
 import { cellLimits, ratedWatts, runString } from './site.ts';
 
-/** A PV device may be moved up to this current on a zeroed clamp [A]. This project's choice; safety rule I6. */
-export const zeroAmps = 0.5;
 /** A tracker that tries draws more than this; less is a clamp's own noise [A]. Common practice. */
 export const tryAmps = 0.15;
 /** Less PV power than this is a tracker that waits: the larger of a few watts and this share of the rating. Common practice. */
@@ -20,7 +19,7 @@ const stringClamp: ScaleDef = {
     const run = runString(context);
     if (!run.ok) return run;
     const iscAmps = run.string.iscA * run.string.parallel;
-    const params = { zeroAmps, iscAmps, parallel: run.string.parallel };
+    const params = { zeroAmps: pvZeroAmps, iscAmps, parallel: run.string.parallel };
     return {
       ok: true,
       scale: scaleOf(
@@ -28,17 +27,13 @@ const stringClamp: ScaleDef = {
         'current',
         [
           // An end belongs to the zone below it; here it is to count as none, as on the other side.
-          ['backward', -zeroAmps - Number.EPSILON],
-          ['zero', zeroAmps],
+          ['backward', -pvZeroAmps - Number.EPSILON],
+          ['zero', pvZeroAmps],
           ['flows', null],
         ],
         {
-          expected: 'zero',
-          nominal: 0,
-          why: [{ id: 'expected.pv.stringClamp', params }],
+          ...noCurrentRule(context.sheet, pvZeroAmps, { id: 'expected.pv.stringClamp', params }),
           uses: params,
-          overRange: 'flows',
-          error: 'halfWidth',
         },
       ),
     };
@@ -56,7 +51,7 @@ const tryScale: ScaleDef = {
       'pv-try-amps',
       'current',
       [
-        ['backward', -zeroAmps],
+        ['backward', -pvZeroAmps],
         ['none', tryAmps],
         ['some', null],
       ],

@@ -1,5 +1,6 @@
 import type { ExpectContext, WorkDef } from '../context.ts';
-import { tryAmps, zeroAmps } from './amps.ts';
+import { pvZeroAmps } from '../no-current.ts';
+import { tryAmps } from './amps.ts';
 import { cellRange, runString, stringVoc, voltsU } from './site.ts';
 import { loadedShares, nothingTop, offsetVolts, openVolts, shutdownVoltsEach } from './volts.ts';
 
@@ -64,8 +65,6 @@ function withAmps(id: string, block: string, least: number): WorkDef {
       return {
         ok: true,
         outcome: loaded && !flows ? 'no-amps' : answer,
-        worksheet: 'string-window',
-        inputs: {},
         says: [{ id: 'expected.pv.between', params: { volts, amps } }],
       };
     },
@@ -85,8 +84,6 @@ function onScreen(id: string, block: string): WorkDef {
       return {
         ok: true,
         outcome: answer,
-        worksheet: 'string-window',
-        inputs: {},
         says: [{ id: 'expected.pv.betweenScreen', params: { volts } }],
       };
     },
@@ -122,8 +119,6 @@ const voltsBetween: WorkDef = {
     return {
       ok: true,
       outcome,
-      worksheet: 'string-window',
-      inputs: {},
       says: [{ id: 'expected.pv.voltsBetween', params: { p1, p2 } }],
     };
   },
@@ -142,8 +137,6 @@ const p1Between: WorkDef = {
     return {
       ok: true,
       outcome: p1 > stringShare * nominal ? 'plus' : 'not-shown',
-      worksheet: 'string-window',
-      inputs: {},
       says: [{ id: 'expected.pv.p1Between', params: { p1, nominal } }],
     };
   },
@@ -151,7 +144,7 @@ const p1Between: WorkDef = {
 
 /** What a reading too close to call comes to: its neighbours weighed, the careful one taken. */
 export const betweenWorks: readonly WorkDef[] = [
-  withAmps('pv-flow-between', 'flowing', zeroAmps),
+  withAmps('pv-flow-between', 'flowing', pvZeroAmps),
   withAmps('pv-start-between', 'start-watch', tryAmps),
   withAmps('pv-sun-between', 'full-sun', tryAmps),
   onScreen('pv-running-between', 'running-now'),

@@ -52,15 +52,13 @@ function insulationWork(
         ? {
             ok: true,
             outcome: answerOf(result.out.verdict ?? 'cannotTell', result.out.place ?? 'none'),
-            worksheet: 'insulation-position',
-            inputs,
+            use: { worksheet: 'insulation-position', inputs },
             says: insulationPosition.remarks?.({ ownLimitOhms: undefined, ...inputs }, result.out) ?? [],
           }
         : {
             ok: true,
             outcome: refusal,
-            worksheet: 'insulation-position',
-            inputs,
+            use: { worksheet: 'insulation-position', inputs },
             says: [refusalOf('insulation-position', result.reason)],
           };
     },

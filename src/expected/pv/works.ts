@@ -66,8 +66,7 @@ const window: WorkDef = {
     return {
       ok: true,
       outcome: windowAnswers[verdict ?? 'noAnswer'],
-      worksheet: 'string-window',
-      inputs,
+      use: { worksheet: 'string-window', inputs },
       says,
     };
   },
@@ -114,8 +113,7 @@ const missingModules: WorkDef = {
     return {
       ok: true,
       outcome,
-      worksheet: 'string-window',
-      inputs,
+      use: { worksheet: 'string-window', inputs },
       says: [
         { id: 'expected.pv.missingModules', params },
         ...(cells.read ? [] : [{ id: 'expected.pv.missingCoarse', params }]),
@@ -152,8 +150,7 @@ const coldFromMeasured: WorkDef = {
       ok: true,
       outcome:
         typed === undefined || cold > tracker.maxV || measured > tracker.maxV ? 'over-maximum' : 'fits',
-      worksheet: 'string-window',
-      inputs: windowInputs(context, run, modules),
+      use: { worksheet: 'string-window', inputs: windowInputs(context, run, modules) },
       says: [{ id: 'expected.pv.coldFromMeasured', params }],
     };
   },
@@ -186,8 +183,7 @@ const startMargin: WorkDef = {
     return {
       ok: true,
       outcome,
-      worksheet: 'string-window',
-      inputs,
+      use: { worksheet: 'string-window', inputs },
       says: [
         { id: 'expected.pv.startMargin', params: { measured, startVolts: tracker.startV, nominal } },
         ...says,
@@ -231,8 +227,7 @@ const swapFits: WorkDef = {
           : others.length > 0
             ? 'too-much'
             : 'no-other',
-      worksheet: 'string-window',
-      inputs,
+      use: { worksheet: 'string-window', inputs },
       says: [
         {
           id: other
@@ -278,7 +273,7 @@ const whatStands: WorkDef = {
         : tooShort(verdict)
           ? 'short-when-hot'
           : howItRuns(context);
-    return { ok: true, outcome, worksheet: 'string-window', inputs, says };
+    return { ok: true, outcome, use: { worksheet: 'string-window', inputs }, says };
   },
 };
 

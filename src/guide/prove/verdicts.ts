@@ -6,7 +6,7 @@ import type { Breach, PathStep } from './explore.ts';
  * of those steps since. Looked at on the graph alone, so it holds whatever the plant.
  */
 export function unsupportedVerdicts(flat: Flat): Breach[] {
-  const breaches: Breach[] = [];
+  const breaches = strayGrounds(flat);
   for (const node of flat.nodes.values()) {
     if (node.step.kind !== 'verdict') continue;
     const prefix = node.path.slice(0, node.path.lastIndexOf('/') + 1);
@@ -39,6 +39,30 @@ export function unsupportedVerdicts(flat: Flat): Breach[] {
     }
   }
   return breaches;
+}
+
+/** What is said to speak against a cause names a cause, steps and outcomes that there are. */
+function strayGrounds(flat: Flat): Breach[] {
+  const { id, against = {}, start } = flat.machine;
+  const named = new Set(
+    [...flat.nodes.values()].flatMap(({ step }) => (step.kind === 'verdict' ? step.causes : [])),
+  );
+  const lost = Object.entries(against).flatMap(([cause, lists]) => [
+    ...(named.has(cause) ? [] : [{ cause, what: 'no verdict names it' }]),
+    ...lists.flat().flatMap(({ step, outcomes }) => {
+      const edges = flat.nodes.get(step)?.edges;
+      if (!edges) return [{ cause, what: `there is no step ${step}` }];
+      const absent = outcomes.filter((outcome) => !edges.some((edge) => edge.outcome === outcome));
+      return absent.length > 0 ? [{ cause, what: `${step} has no outcome ${absent.join(', ')}` }] : [];
+    }),
+  ]);
+  return lost.map(({ cause, what }) => ({
+    rule: 'verdict',
+    reason: `against ${cause}: ${what}`,
+    machine: id,
+    step: start,
+    path: [],
+  }));
 }
 
 /** The shortest path from some steps to a target that avoids the named edges. */

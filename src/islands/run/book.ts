@@ -1,7 +1,7 @@
 import { href } from '../../components/href.ts';
 import type { ScaleDef, WaitDef, WorkDef } from '../../expected/context.ts';
 import { families } from '../../expected/families.ts';
-import { flatten } from '../../guide/flatten.ts';
+import { type FlatNode, flatten } from '../../guide/flatten.ts';
 import type { LeanGuide } from '../../guide/lean.ts';
 import { movesOf } from '../../guide/moves.ts';
 import { questions } from '../../guide/questions.ts';
@@ -44,10 +44,11 @@ export class Book {
 
   /** Fetches whatever the steps at these places need; each place is a path of the run. */
   async prepare(paths: Iterable<string>): Promise<void> {
-    for (const path of new Set(paths)) {
-      await this.#procedureAt(path);
-      await this.#expectationsAt(path);
-    }
+    const all = new Set(paths);
+    for (const path of all) await this.#procedureAt(path);
+    await Promise.all(
+      [...new Set([...all].flatMap((path) => this.#familiesAt(path)))].map((name) => this.#family(name)),
+    );
   }
 
   /** The procedures on the way to a place, from the outermost in. */
@@ -70,7 +71,8 @@ export class Book {
     this.#know = { ...this.#know, compiled: movesOf(flatten(this.#machine, this.#procedures)) };
   }
 
-  async #expectationsAt(path: string): Promise<void> {
+  /** The families of expectations that the step at a place is judged by. */
+  #familiesAt(path: string): string[] {
     const step = this.#know.compiled.flat.nodes.get(path)?.step;
     const keys =
       step?.kind === 'measure' || step?.kind === 'display'
@@ -80,20 +82,31 @@ export class Book {
           : step?.kind === 'wait'
             ? [`wait:${step.wait}`]
             : [];
-    const wanted = new Set(keys.map((key) => this.#familyOf[key]).filter((name) => name !== undefined));
-    for (const name of wanted) {
-      if (this.#loaded.has(name)) continue;
-      const { scales, works, waits } = await families[name]!();
-      this.#loaded.add(name);
-      this.#know = {
-        ...this.#know,
-        scales: { ...this.#know.scales, ...byId<ScaleDef>(scales) },
-        works: { ...this.#know.works, ...byId<WorkDef>(works) },
-        waits: { ...this.#know.waits, ...byId<WaitDef>(waits) },
-      };
-    }
+    return keys.map((key) => this.#familyOf[key]).filter((name) => name !== undefined);
+  }
+
+  async #family(name: string): Promise<void> {
+    if (this.#loaded.has(name)) return;
+    const { scales, works, waits } = await families[name]!();
+    this.#loaded.add(name);
+    this.#know = {
+      ...this.#know,
+      scales: { ...this.#know.scales, ...byId<ScaleDef>(scales) },
+      works: { ...this.#know.works, ...byId<WorkDef>(works) },
+      waits: { ...this.#know.waits, ...byId<WaitDef>(waits) },
+    };
+  }
+
+  /** The steps that a plain answer here may lead to, as far as they are here. */
+  after(path: string): FlatNode[] {
+    const { nodes } = this.#know.compiled.flat;
+    const edges = nodes.get(path)?.edges.filter(({ outcome }) => !atEveryStep.includes(outcome)) ?? [];
+    return [...new Set(edges.map(({ to }) => to))].flatMap((to) => nodes.get(to) ?? []);
   }
 }
+
+/** Answers that every step has. */
+const atEveryStep: readonly string[] = ['cant', 'unsure', 'stop'];
 
 const byId = <T extends { id: string }>(list: readonly T[] = []): Record<string, T> =>
   Object.fromEntries(list.map((each) => [each.id, each]));

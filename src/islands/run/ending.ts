@@ -1,7 +1,6 @@
 import { href } from '../../components/href.ts';
 import { endingOf } from '../../visit/ending.ts';
 import type { StepView } from '../../visit/step.ts';
-import { sayRun } from '../../words/en/run.ts';
 import { runLater } from '../../words/en/run-later.ts';
 import { steps as stepWords } from '../../words/en/steps.ts';
 import { button, make, ours } from './dom.ts';
@@ -9,7 +8,7 @@ import { itemBoxes } from './hold.ts';
 import type { BuildControls } from './host.ts';
 import { plantList } from './plant-now.ts';
 import type { Stage } from './stage.ts';
-import { groundsList, ruledOutList } from './verdict.ts';
+import { groundsList, ruledOutList, ruledOutShown } from './verdict.ts';
 
 const words = runLater.end;
 
@@ -33,7 +32,11 @@ export const ending =
         ruledOutList(host, stage),
       ),
     );
-    const close = button(words.close, 'btn btn-primary', () => void host.give({ type: 'close' }));
+    const close = button(words.close, 'btn btn-primary', async () => {
+      // A list that cannot be had keeps nobody from closing the visit.
+      const against = await ruledOutShown(host, stage).catch(() => []);
+      await host.give({ type: 'close', ruledOut: against });
+    });
     const record = href(`visits/record/?visit=${state.visit}`);
     const after = state.closed
       ? make(
@@ -53,11 +56,11 @@ export const ending =
     return {
       elements: [summary, ours(after)],
       update,
-      showProblems: (problems) =>
+      showProblems: (problems, say) =>
         problems.map(({ field, message }) =>
           field === undefined
-            ? { text: sayRun(message), go: () => plate.heading.focus() }
-            : boxes.problemOf(field, message),
+            ? { text: say(message), go: () => plate.heading.focus() }
+            : boxes.problemOf(field, say(message)),
         ),
     };
   };

@@ -1,11 +1,10 @@
 import type { StepView } from '../../visit/step.ts';
-import { sayRun } from '../../words/en/run.ts';
-import { runLater } from '../../words/en/run-later.ts';
+import { runStep } from '../../words/en/run-step.ts';
 import { button, freshId, make, ours } from './dom.ts';
 import type { BuildControls, Host } from './host.ts';
 import type { Plate } from './plate.ts';
 
-const words = runLater.hold;
+const words = runStep.hold;
 
 /** Puts a box to tick on each item of the plate, or what meets it, and keeps them true to the run. */
 export function itemBoxes(host: Host, plate: Plate, view: StepView) {
@@ -49,10 +48,10 @@ export function itemBoxes(host: Host, plate: Plate, view: StepView) {
   update(view);
   return {
     update,
-    problemOf(id: string | undefined, message: Parameters<typeof sayRun>[0]) {
+    problemOf(id: string | undefined, message: string) {
       const box = id === undefined ? undefined : boxes.get(id);
       return {
-        text: id === undefined ? sayRun(message) : `${plate.itemText(id)} ${sayRun(message)}`,
+        text: id === undefined ? message : `${plate.itemText(id)} ${message}`,
         go: () => {
           (box ?? plate.heading).focus();
         },
@@ -73,6 +72,7 @@ export const hold: BuildControls = (host, plate, view) => {
   return {
     elements: [ours(make('div', { className: 'run-go' }, go))],
     update,
-    showProblems: (problems) => problems.map(({ field, message }) => boxes.problemOf(field, message)),
+    showProblems: (problems, say) =>
+      problems.map(({ field, message }) => boxes.problemOf(field, say(message))),
   };
 };

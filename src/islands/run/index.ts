@@ -1,5 +1,6 @@
 import { openDb } from '../../visit/db.ts';
-import { listVisits, newVisitId } from '../../visit/store.ts';
+import type { Entry } from '../../visit/entries.ts';
+import { listVisits, newVisitId, readVisit } from '../../visit/store.ts';
 import { runWords } from '../../words/en/run-page.ts';
 import { Book } from './book.ts';
 import { make, ours } from './dom.ts';
@@ -29,21 +30,27 @@ class FwRun extends HTMLElement {
   }
 
   async #boot(): Promise<void> {
-    const stage = new Stage(this);
     const guide = this.dataset.guide ?? '';
-    const book = await Book.open(this.dataset.kind === 'procedure' ? 'procedure' : 'guide', guide);
+    const asked = new URL(location.href).searchParams.get('visit');
+    // Saved files and the database are asked at once: each takes its time, and neither needs the other.
+    const opening = Book.open(this.dataset.kind === 'procedure' ? 'procedure' : 'guide', guide);
+    const log = asked === null ? undefined : readVisit(asked).catch(() => []);
+    const visits = listVisits().catch(() => []);
+    const sites = asked === null ? siteChoices() : undefined;
+    const stage = new Stage(this);
+    const book = await opening;
     const run = (session: Session) => {
       for (const own of this.querySelectorAll(':scope > [data-run-ui]')) own.remove();
       this.dataset.state = 'running';
       new RunView(stage, session).open();
     };
-    const resume = async (visit: string): Promise<boolean> => {
-      const session = await Session.resume(book, stage, visit).catch(() => undefined);
+    const resume = async (entries: readonly Entry[]): Promise<boolean> => {
+      const session = await Session.resume(book, stage, entries).catch(() => undefined);
       if (session) run(session);
       return session !== undefined;
     };
-    const asked = new URL(location.href).searchParams.get('visit');
-    if (asked !== null && (await resume(asked))) return;
+    if (log !== undefined && (await resume(await log))) return;
+    delete document.documentElement.dataset.resuming;
 
     const start = async ({ sheet, subject, begins }: Chosen) => {
       void navigator.storage?.persist?.();
@@ -52,13 +59,10 @@ class FwRun extends HTMLElement {
       const chosen = { visit, sheet, begins, guideTitle, ...(subject === undefined ? {} : { subject }) };
       run(await Session.begin(book, stage, chosen));
     };
-    const open = await listVisits().then(
-      (cards) => cards.filter((card) => card.guide === guide && card.result === undefined),
-      () => [],
-    );
+    const open = (await visits).filter((card) => card.guide === guide && card.result === undefined);
     const panels = [
       asked !== null && ours(make('p', { className: 'notice-line', textContent: runWords.start.gone })),
-      open.length > 0 && resumePanel(open, (id) => void resume(id)),
+      open.length > 0 && resumePanel(open, (id) => void readVisit(id).then(resume)),
       !(await openDb().catch(() => undefined)) &&
         ours(
           make('p', {
@@ -67,7 +71,12 @@ class FwRun extends HTMLElement {
             attrs: { role: 'alert' },
           }),
         ),
-      startPanel(book.know, await siteChoices(), await statesFor(book), (chosen) => void start(chosen)),
+      startPanel(
+        book.know,
+        await (sites ?? siteChoices()),
+        await statesFor(book),
+        (chosen) => void start(chosen),
+      ),
     ];
     this.prepend(...panels.filter((panel) => panel !== false));
     this.dataset.state = 'ready';

@@ -4,8 +4,8 @@ import { runWords } from '../../words/en/run-page.ts';
 import { bandBar, unitOf } from './band.ts';
 import { freshId, make, ours } from './dom.ts';
 import { echo } from './echo.ts';
-import { fetchLater } from './fetch-later.ts';
 import type { ReadingField } from './host.ts';
+import { fetchPart } from './parts.ts';
 
 const words = runWords.meter;
 
@@ -59,7 +59,7 @@ export function meterWindow(
     const { problem } = heard;
     // Why a text is not understood is worded in the later part, fetched when first wanted.
     if (problem)
-      void fetchLater().then(({ sayRun }) => {
+      void fetchPart('aside').then(({ sayRun }) => {
         if (said.textContent === '') said.textContent = sayRun(problem);
       });
     if (asked.scale) bar.replaceChildren(bandBar(asked.scale, sheet.units, words.band, heard.value));

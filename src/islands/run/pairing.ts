@@ -1,9 +1,8 @@
 import { type Grid, mostOptions, type Pair, readOptions, untried } from '../../guide/pairing.ts';
-import { runLater } from '../../words/en/run-later.ts';
+import { pairingWords as words } from '../../words/en/run-pairing.ts';
 import { button, freshId, make, ours } from './dom.ts';
 import type { BuildControls } from './host.ts';
 
-const words = runLater.pairing;
 type Side = 'inverter' | 'pack';
 const sides: readonly Side[] = ['inverter', 'pack'];
 

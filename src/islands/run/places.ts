@@ -34,9 +34,11 @@ export class Places {
     return url.href;
   }
 
-  /** A step was come to. */
-  push(block: string, step: number): void {
-    history.pushState({ visit: this.#visit, step } satisfies Place, '', this.#address(block));
+  /** A step was come to, from another one or on the present entry. */
+  come(block: string, step: number): void {
+    const { state } = history;
+    if (isPlace(state) && state.step === step) this.replace(block, step);
+    else history.pushState({ visit: this.#visit, step } satisfies Place, '', this.#address(block));
   }
 
   /** The present entry stands for this step. */

@@ -1,9 +1,9 @@
 import type { SeriesText } from '../../visit/input.ts';
 import { runWords } from '../../words/en/run-page.ts';
 import { make, ours } from './dom.ts';
-import { later } from './fetch-later.ts';
 import type { BuildControls, ReadingField } from './host.ts';
 import { meterWindow } from './meter-window.ts';
+import { part } from './parts.ts';
 import { forgetTyped, keepTyped, typedAt } from './typed-draft.ts';
 
 /** A meter window, or a field of timed values, for each reading of the step, and one button to hand them in. */
@@ -20,7 +20,7 @@ export const readings: BuildControls = (host, plate, view) => {
       });
     const startedMs = draft.clocks[asked.id];
     const rows = draft.rows[asked.id] ?? [];
-    return later()!.seriesField(
+    return part('series').seriesField(
       asked,
       state.sheet,
       { rows, ...(startedMs === undefined ? {} : { startedMs }) },

@@ -2,8 +2,8 @@ import { proofEndsMs } from '../../visit/proof-age.ts';
 import { staleAnswers } from '../../visit/stale.ts';
 import { runWords } from '../../words/en/run-page.ts';
 import { button, make, ours } from './dom.ts';
-import { fetchLater } from './fetch-later.ts';
 import type { Host } from './host.ts';
+import { fetchPart } from './parts.ts';
 import type { Session } from './session.ts';
 import { TrailStrip } from './trail-strip.ts';
 
@@ -41,6 +41,10 @@ export class RunHead {
       this.#proof,
     );
     this.tick(Date.now());
+  }
+
+  /** Brings the present step's terminal into sight. Measures the page: to be called once it is as it shall be. */
+  showPresent(): void {
     this.#strip.element.scrollLeft = this.#strip.element.scrollWidth;
   }
 
@@ -56,7 +60,7 @@ export class RunHead {
     const { trouble } = this.#session;
     if (!trouble) return [];
     const save = () =>
-      void fetchLater().then(({ exportVisit }) =>
+      void fetchPart('aside').then(({ exportVisit }) =>
         exportVisit(this.#host.state.sheet.name, this.#session.entries),
       );
     return [alert(runWords.trouble[trouble]), button(runWords.exportVisit, 'btn', save)];

@@ -6,14 +6,15 @@ import { controlsOf } from './controls.ts';
 import { make, ours } from './dom.ts';
 import { drawingPanel } from './drawing-panel.ts';
 import { expectedHere } from './expected-here.ts';
-import { fetchLater } from './fetch-later.ts';
 import type { Controls, Host } from './host.ts';
 import { lastAnswer } from './last-answer.ts';
+import { fetchPart } from './parts.ts';
 import { Places } from './places.ts';
 import type { Plate } from './plate.ts';
 import { RunHead } from './run-head.ts';
 import type { Session } from './session.ts';
 import { blockOf, type Stage } from './stage.ts';
+import { afterPaint, whenQuiet } from './timing.ts';
 import { wakeSwitch } from './wake-switch.ts';
 import { waysOut } from './ways-out.ts';
 
@@ -89,7 +90,7 @@ export class RunView implements Host {
     );
     menu.addEventListener('toggle', () => {
       if (!menu.open) return place.replaceChildren();
-      void fetchLater().then(({ visitMenu }) =>
+      void fetchPart('aside').then(({ visitMenu }) =>
         place.replaceChildren(visitMenu(this, () => this.#session.entries)),
       );
     });
@@ -137,7 +138,7 @@ export class RunView implements Host {
   }
 
   async #read(reading: ReadingOf): Promise<void> {
-    await fetchLater();
+    await fetchPart('aside');
     this.#reading = reading;
     this.#render();
   }
@@ -201,16 +202,18 @@ export class RunView implements Host {
       ? `reading ${reading.block} ${reading.index} ${this.state.lastSeq}`
       : [view.barred, view.missing, !!this.state.closed, !!this.state.misfit].join();
     const key = `${this.#standing} ${reading ? `${reading.block} ${reading.index}` : ''} / ${form}`;
+    const first = this.#built === '';
+    const moved = this.#built.split(' / ')[0] !== key.split(' / ')[0];
+    // The button just pressed is about to go. Its focus taken first, and before anything else changes, costs the least.
+    if (moved && document.activeElement instanceof HTMLElement) document.activeElement.blur();
     this.#head.update();
-    this.#leaveTrail();
+    afterPaint(() => this.#leaveTrail());
     if (key === this.#built) {
       this.#controls?.update?.(view);
       return;
     }
-    const first = this.#built === '';
-    const moved = this.#built.split(' / ')[0] !== key.split(' / ')[0];
     this.#built = key;
-    document.title = this.#title;
+    if (document.title !== this.#title) document.title = this.#title;
     this.#controls = undefined;
     this.#last?.remove();
     if (reading) void this.#renderReading(reading);
@@ -221,7 +224,7 @@ export class RunView implements Host {
   async #renderReading({ block, index }: ReadingOf): Promise<void> {
     const plate = this.#stage.show(block, 'reading');
     plate.number = index + 1;
-    const { readingPanel } = await fetchLater();
+    const { readingPanel } = await fetchPart('aside');
     plate.heading.after(readingPanel(this, plate, index, () => this.#goBack()));
   }
 
@@ -230,9 +233,8 @@ export class RunView implements Host {
     const plate = this.#stage.show(block, 'now');
     const at = this.state.trail.length;
     plate.number = at + 1;
-    const { state } = history as { state: { step?: number } | null };
-    if (!first && state?.step !== at) this.#places.push(block, at);
-    else this.#places.replace(block, at);
+    if (first) this.#places.replace(block, at);
+    else afterPaint(() => this.#places.come(block, at));
     const last = this.state.trail.at(-1);
     this.#last = last && lastAnswer(last, this.#stage.plate(last.block), this.state.sheet.units);
     if (this.#last) plate.section.before(this.#last);
@@ -249,11 +251,12 @@ export class RunView implements Host {
       plate.section.append(...this.#controls.elements);
     }
     if (!isEnd && !this.state.misfit) plate.section.append(waysOut(this, plate));
+    whenQuiet(() => this.#session.anticipate());
   }
 
   /** Why the step cannot be answered as it stands, and what there is to do about it. */
   async #renderStop(view: StepView, place: HTMLElement): Promise<void> {
-    const { barPanel, factsPanel, misfitPanel } = await fetchLater();
+    const { barPanel, factsPanel, misfitPanel } = await fetchPart('aside');
     const panel = this.state.misfit
       ? misfitPanel(this)
       : view.missing.length > 0
@@ -279,6 +282,7 @@ export class RunView implements Host {
   #focus(): void {
     const plate = this.#plate;
     const over = this.#reading ? undefined : this.#last;
+    this.#head.showPresent();
     (over ?? plate?.section)?.scrollIntoView({ block: 'start' });
     plate?.heading.focus({ preventScroll: true });
     const number = this.#reading ? this.#reading.index + 1 : this.state.trail.length + 1;
@@ -295,6 +299,14 @@ export class RunView implements Host {
     const plate = this.#plate;
     if (!plate || problems.length === 0) return;
     document.title = runWords.errorTitle(this.#title);
-    void fetchLater().then(({ showProblems }) => showProblems(plate, this.#controls, problems));
+    void fetchPart('aside').then(
+      ({ showProblems }) => showProblems(plate, this.#controls, problems),
+      () =>
+        plate.heading.after(
+          ours(
+            make('p', { className: 'notice-line', textContent: runWords.refused, attrs: { role: 'alert' } }),
+          ),
+        ),
+    );
   }
 }

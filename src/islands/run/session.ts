@@ -10,8 +10,8 @@ import { advance, beginVisit, openRun, type Start } from '../../visit/run.ts';
 import { sheetChanges } from '../../visit/sheet-changes.ts';
 import { readVisit, VisitLog, type Written } from '../../visit/store.ts';
 import type { Book } from './book.ts';
-import { fetchLater, isLater } from './fetch-later.ts';
 import { keptSheet } from './kept-sheet.ts';
+import { fetchPart, partOf } from './parts.ts';
 import type { Stage } from './stage.ts';
 
 /** Why a run goes on in memory alone. */
@@ -54,9 +54,8 @@ export class Session {
     return session;
   }
 
-  /** Goes on with a visit that is kept here; `undefined` when it is not, or is of another guide. */
-  static async resume(book: Book, stage: Stage, visit: string): Promise<Session | undefined> {
-    const entries = await readVisit(visit);
+  /** Goes on with the visit whose log this is; `undefined` when it is empty, or of another guide. */
+  static async resume(book: Book, stage: Stage, entries: readonly Entry[]): Promise<Session | undefined> {
     const begin = entries[0];
     if (begin?.kind !== 'begin' || begin.guide !== book.know.compiled.flat.machine.id) return undefined;
     const session = new Session(book, stage);
@@ -83,7 +82,19 @@ export class Session {
     const node = this.know.compiled.flat.nodes.get(path);
     if (!node) return;
     await this.#stage.prepare(node);
-    if (isLater(node)) await fetchLater();
+    const name = partOf(node);
+    if (name) await fetchPart(name);
+  }
+
+  /** Begins to fetch what the steps after the present one are judged by, while the person reads, probes and types. */
+  anticipate(): void {
+    const own = this.know.compiled.flat.machine.id;
+    const next = this.#book.after(this.#state.position.path).filter(({ machine }) => machine === own);
+    // What cannot be had now is asked for again, and missed aloud, when the run comes to it.
+    void this.#book.prepare(next.map(({ path }) => path)).catch(() => undefined);
+    const parts = new Set(next.map(partOf));
+    // What a run comes to in the end is fetched at its end: most steps may lead there, and few do.
+    for (const name of parts) if (name && name !== 'ends') void fetchPart(name).catch(() => undefined);
   }
 
   /**

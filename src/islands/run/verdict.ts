@@ -1,5 +1,9 @@
+import { attemptsOf } from '../../visit/attempts.ts';
+import type { RuledOutShown } from '../../visit/input.ts';
 import { ruledOut, verdictOf } from '../../visit/verdict.ts';
 import { runLater } from '../../words/en/run-later.ts';
+import { triedText } from '../../words/en/tried.ts';
+import { againstOf } from './against.ts';
 import { choices } from './choices.ts';
 import { make, ours } from './dom.ts';
 import type { BuildControls, Host } from './host.ts';
@@ -24,29 +28,41 @@ export function groundsList(host: Host, stage: Stage): HTMLElement | undefined {
       `: ${[label, ...values].join('. ')}`,
     );
   });
+  const tried = attemptsOf(host.state.trail).findLast(({ block }) => block === verdict.block);
+  const title = stage.plate(verdict.block)?.title ?? verdict.block;
   return make(
     'div',
     {},
+    tried?.result !== undefined && make('p', {}, make('b', { textContent: triedText(title, tried.result) })),
     make('p', { className: 'plate-label', textContent: words.rests }),
     make('ul', {}, ...lines),
     !verdict.supported && make('p', { className: 'notice-line', textContent: words.unsupported }),
   );
 }
 
-/** Causes that the readings speak against, each with the steps that do. */
-export function ruledOutList(host: Host, stage: Stage): HTMLElement | undefined {
-  const list = ruledOut(host.know, host.state);
-  if (list.length === 0) return undefined;
-  const lines = list.map(({ cause, by }) => {
-    const titles = by.map(({ block }) => stage.plate(block)?.title ?? block).join('; ');
-    return make('li', { textContent: `${stage.titleOfCause(cause)}, ${words.by(titles)}` });
+type Standing = Pick<Host, 'know' | 'state'>;
+
+/** Causes that the readings speak against, each with the steps that do, by their titles. */
+export async function ruledOutShown({ know, state }: Standing, stage: Stage): Promise<RuledOutShown[]> {
+  const against = await againstOf(know.compiled.flat.machine.id);
+  return ruledOut(know, state, against).map(({ cause, by }) => ({
+    cause: stage.titleOfCause(cause),
+    by: by.map(({ block }) => stage.plate(block)?.title ?? block),
+  }));
+}
+
+/** The same as a list to unfold; filled in as soon as the guide's own lists are here. */
+export function ruledOutList({ know, state }: Standing, stage: Stage): HTMLElement {
+  const place = make('div');
+  void ruledOutShown({ know, state }, stage).then((list) => {
+    if (list.length === 0) return;
+    const lines = list.map(({ cause, by }) =>
+      make('li', { textContent: `${cause}, ${words.by(by.join('; '))}` }),
+    );
+    const summary = make('summary', { textContent: `${words.ruledOut}: ${list.length}` });
+    place.append(make('details', {}, summary, make('ul', {}, ...lines)));
   });
-  return make(
-    'details',
-    {},
-    make('summary', { textContent: `${words.ruledOut}: ${list.length}` }),
-    make('ul', {}, ...lines),
-  );
+  return place;
 }
 
 /** A verdict: what it rests on, what is ruled out, and what may follow. */

@@ -1,8 +1,8 @@
-import { runLater } from '../../words/en/run-later.ts';
+import { runStep } from '../../words/en/run-step.ts';
 import { button, make, ours } from './dom.ts';
 import type { BuildControls } from './host.ts';
 
-const words = runLater.wait;
+const words = runStep.wait;
 
 /** `4:05` */
 const clock = (seconds: number) => `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, '0')}`;

@@ -1,5 +1,7 @@
 import { href } from '../../components/href.ts';
-import { runLater } from '../../words/en/run-later.ts';
+import type { WorksheetUse } from '../../expected/context.ts';
+import type { UnitSystem } from '../../quantity/kinds.ts';
+import { runStep } from '../../words/en/run-step.ts';
 import { button, make, ours } from './dom.ts';
 import type { BuildControls } from './host.ts';
 import { sayExpected } from './say-expected.ts';
@@ -14,19 +16,27 @@ export const work: BuildControls = (host, plate, { work: shown }) => {
     });
     return line;
   });
-  const link = make('a', {
-    href: href(`worksheets/${shown.worksheet}/`),
-    textContent: runLater.work.open,
-  });
   const box = make(
     'div',
     { className: 'plate-expect' },
-    make('p', { className: 'plate-label', textContent: runLater.work.title }),
+    make('p', { className: 'plate-label', textContent: runStep.work.title }),
     ...says,
     make('p', {}, make('b', { textContent: plate.outcomeLabel(shown.outcome) })),
     plate.outcomeNote(shown.outcome),
-    make('p', {}, link),
+    shown.use && make('p', {}, linkTo(shown.use, host.state.sheet.units)),
   );
-  const go = button(runLater.work.goOn, 'btn btn-primary', () => void host.give({ type: 'goOn' }));
+  const go = button(runStep.work.goOn, 'btn btn-primary', () => void host.give({ type: 'goOn' }));
   return { elements: [ours(box), ours(make('div', { className: 'run-go' }, go))] };
 };
+
+/** To the worksheet on these very numbers: they are put into the address as soon as the worksheet's own form is here. */
+function linkTo(use: WorksheetUse, units: UnitSystem): HTMLElement {
+  const address = href(`worksheets/${use.worksheet}/`);
+  const link = make('a', { href: address, textContent: runStep.work.open });
+  void import('../worksheet/address.ts')
+    .then(({ worksheetQuery }) => worksheetQuery(use, units))
+    .then((query) => {
+      link.href = `${address}?${query}`;
+    });
+  return link;
+}

@@ -2,6 +2,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import type { SheetResult } from '../../site/check.ts';
 import { emptyDraft } from '../../site/defaults.ts';
 import { draftOfSheet, type SheetDraft, sheetOfDraft } from '../../site/draft.ts';
+import { exportDraft } from '../../site/draft-exchange.ts';
 import { exportSites } from '../../site/exchange.ts';
 import type { SiteSheet } from '../../site/sheet.ts';
 import { factGroups, siteWords } from '../../words/en/site.ts';
@@ -121,7 +122,7 @@ function Editor({ loaded, setLoaded, kept, setKept, draftFound, setDraftFound, l
       {faults.length > 0 && (
         <ErrorSummary title={siteWords.errorTitle(faults.length)} faults={faults} round={round} />
       )}
-      <NotKept kept={kept} onExport={() => exportDraft(draft, base)} />
+      <NotKept kept={kept} onExport={() => saveDraft(draft, base)} />
       {result?.ok && (
         <div class="notice-line" role="status" tabIndex={-1} ref={outcome}>
           <p>
@@ -184,12 +185,12 @@ function Editor({ loaded, setLoaded, kept, setKept, draftFound, setDraftFound, l
   );
 }
 
-/** A whole sheet as a file of sites that can be imported; one with gaps as it was typed. */
-function exportDraft(draft: SheetDraft, base: SiteSheet | null): void {
+/** A whole sheet as a file of sites, one with gaps as it was typed: both can be imported. */
+function saveDraft(draft: SheetDraft, base: SiteSheet | null): void {
   const result = sheetOfDraft(draft, base ?? undefined);
   const name = draft.typed.name ?? '';
   if (result.ok) saveFile(fileName(name, new Date()), exportSites([result.sheet]));
-  else saveFile(fileName(`${name} unfinished`, new Date()), JSON.stringify(draft, null, 2));
+  else saveFile(fileName(`${name} unfinished`, new Date()), exportDraft(draft));
 }
 
 function faultsOf(result: Extract<SheetResult, { ok: false }>): Fault[] {

@@ -1,17 +1,26 @@
 import { useEffect, useState } from 'preact/hooks';
-import { formatQuantity } from '../../quantity/format.ts';
 import { demoSites } from '../../site/demo.ts';
-import { exportSites, type FileProblem, importSites, longestFile } from '../../site/exchange.ts';
+import type { SheetDraft } from '../../site/draft.ts';
+import {
+  exportSites,
+  type FileProblem,
+  type ImportResult,
+  importSites,
+  longestFile,
+} from '../../site/exchange.ts';
 import type { SiteSheet } from '../../site/sheet.ts';
 import { siteWords } from '../../words/en/site.ts';
 import { fileName, saveFile } from './file.ts';
 import { ErrorSummary, type Fault, NotKept } from './Notices.tsx';
+import { nameOf, SiteCard } from './SiteCard.tsx';
 import { say, sayOf } from './say.ts';
 import * as store from './store.ts';
+import { type Unfinished, UnfinishedList, unfinishedHref, unfinishedName } from './Unfinished.tsx';
 
 interface Shown {
   sites: store.KeptSite[];
   current: string | null;
+  drafts: Unfinished[];
 }
 
 /** The sites kept on this phone: choose one, take a demo, move them to another phone, delete with undo. */
@@ -19,15 +28,22 @@ export default function SiteList({ editHref }: { editHref: string }) {
   const [shown, setShown] = useState<Shown | null>(null);
   const [kept, setKept] = useState<store.Kept>('kept');
   const [status, setStatus] = useState('');
-  const [removed, setRemoved] = useState<{ site: store.KeptSite; wasCurrent: boolean } | null>(null);
+  /** Puts back what was deleted last. */
+  const [undo, setUndo] = useState<{ run(): void } | null>(null);
+  const [goOn, setGoOn] = useState<string | null>(null);
   const [faults, setFaults] = useState<{ list: Fault[]; round: number }>({ list: [], round: 0 });
 
   const refresh = async () => {
     try {
-      setShown({ sites: await store.listSites(), current: await store.currentSiteId() });
+      const [sites, current, drafts] = await Promise.all([
+        store.listSites(),
+        store.currentSiteId(),
+        store.listDrafts(),
+      ]);
+      setShown({ sites, current, drafts });
     } catch {
       setKept('blocked');
-      setShown({ sites: [], current: null });
+      setShown({ sites: [], current: null, drafts: [] });
     }
   };
   useEffect(() => void refresh(), []);
@@ -38,15 +54,17 @@ export default function SiteList({ editHref }: { editHref: string }) {
     for (const write of writes) if (became === 'kept') became = await write();
     setKept(became);
     setStatus(became === 'kept' ? said : '');
-    setRemoved(null);
+    setUndo(null);
+    setGoOn(null);
     setFaults({ ...faults, list: [] });
     await refresh();
+    return became === 'kept';
   };
   const remove = async (site: store.KeptSite) => {
     const wasCurrent = shown?.current === site.id;
     const forget = wasCurrent ? [() => store.setCurrentSite(null)] : [];
     await act(siteWords.removed(nameOf(site)), () => store.deleteSite(site.id), ...forget);
-    setRemoved({ site, wasCurrent });
+    setUndo({ run: () => void restore({ site, wasCurrent }) });
   };
   const restore = ({ site, wasCurrent }: { site: store.KeptSite; wasCurrent: boolean }) => {
     const back = () => (site.sheet ? store.putSite(site.sheet) : store.putBack(site.raw as { id: string }));
@@ -68,8 +86,24 @@ export default function SiteList({ editHref }: { editHref: string }) {
     const read = await readFile(file);
     input.value = '';
     if (!read.ok) return setFaults({ list: read.problems.map(faultOf), round: faults.round + 1 });
+    if (read.draft) return takeDraft(read.draft);
     const { added, same } = newOnes(read.sites, shown?.sites ?? []);
     await act(siteWords.imported(added.length, same), ...added.map((sheet) => () => store.putSite(sheet)));
+  };
+
+  const throwAway = async (each: Unfinished) => {
+    const name = unfinishedName(each);
+    if (!(await act(siteWords.removed(name), () => store.deleteDraft(each.slot)))) return;
+    const back = () => store.putDraft(each.slot, each.draft);
+    setUndo({ run: () => void act(siteWords.restored(name), back) });
+  };
+  /** What was typed comes in beside what is typed here, never over it. */
+  const takeDraft = async (given: SheetDraft) => {
+    const there = await store.getDraft(given.id).catch(() => null);
+    const free = there === null || JSON.stringify(there) === JSON.stringify(given);
+    const draft = free ? given : { ...given, id: store.newSiteId() };
+    const name = unfinishedName({ slot: draft.id, draft });
+    if (await act(siteWords.importedDraft(name), () => store.putDraft(draft.id, draft))) setGoOn(draft.id);
   };
 
   if (!shown) return <p>{siteWords.loading}</p>;
@@ -83,10 +117,15 @@ export default function SiteList({ editHref }: { editHref: string }) {
         {status !== '' && (
           <p class="notice-line">
             {status}{' '}
-            {removed && (
-              <button type="button" class="btn" onClick={() => restore(removed)}>
+            {undo && (
+              <button type="button" class="btn" onClick={undo.run}>
                 {siteWords.undo}
               </button>
+            )}
+            {goOn !== null && (
+              <a class="btn" href={unfinishedHref(editHref, goOn)}>
+                {siteWords.goOnTyping}
+              </a>
             )}
           </p>
         )}
@@ -105,6 +144,7 @@ export default function SiteList({ editHref }: { editHref: string }) {
           </li>
         ))}
       </ul>
+      <UnfinishedList drafts={shown.drafts} editHref={editHref} onThrowAway={throwAway} />
       <p>
         <a class="btn btn-primary" href={editHref}>
           {siteWords.enter}
@@ -144,58 +184,6 @@ export default function SiteList({ editHref }: { editHref: string }) {
   );
 }
 
-interface CardProps {
-  site: store.KeptSite;
-  current: boolean;
-  editHref: string;
-  onUse(): void;
-  onRemove(): void;
-}
-
-function SiteCard({ site, current, editHref, onUse, onRemove }: CardProps) {
-  const { sheet } = site;
-  const name = nameOf(site);
-  return (
-    <>
-      <h2>
-        {name} {current && <span class="tag">{siteWords.current}</span>}
-      </h2>
-      {sheet?.invented && <p>{siteWords.invented}</p>}
-      <p>{sheet ? summaryOf(sheet) : siteWords.summaryStrange}</p>
-      <div class="btn-row">
-        {sheet && !current && (
-          <button type="button" class="btn" onClick={onUse} aria-label={`${siteWords.use}: ${name}`}>
-            {siteWords.use}
-          </button>
-        )}
-        {sheet && (
-          <a class="btn" href={`${editHref}?id=${site.id}`} aria-label={`${siteWords.edit} ${name}`}>
-            {siteWords.edit}
-          </a>
-        )}
-        <button
-          type="button"
-          class="btn"
-          onClick={() => exportOne(site)}
-          aria-label={`${siteWords.exportOne} ${name}`}
-        >
-          {siteWords.exportOne}
-        </button>
-        <button type="button" class="btn" onClick={onRemove} aria-label={`${siteWords.remove} ${name}`}>
-          {siteWords.remove}
-        </button>
-      </div>
-    </>
-  );
-}
-
-const nameOf = (site: store.KeptSite): string => site.sheet?.name ?? site.id;
-
-function summaryOf({ battery, inverter, strings, units }: SiteSheet): string {
-  const watts = formatQuantity(inverter.ratedW, 'power', { system: units });
-  return siteWords.summary(battery.cellsInSeries, battery.packs, watts, strings.length);
-}
-
 /** Exports everything that is kept, what this version cannot read included. */
 function exportAll(sites: readonly store.KeptSite[]): string {
   const name = fileName('sites', new Date());
@@ -203,13 +191,7 @@ function exportAll(sites: readonly store.KeptSite[]): string {
   return siteWords.exported(name);
 }
 
-function exportOne(site: store.KeptSite): void {
-  saveFile(fileName(nameOf(site), new Date()), exportSites([(site.sheet ?? site.raw) as SiteSheet]));
-}
-
-async function readFile(
-  file: File,
-): Promise<{ ok: true; sites: SiteSheet[] } | { ok: false; problems: FileProblem[] }> {
+async function readFile(file: File): Promise<ImportResult> {
   // Four bytes hold any character: a longer file need not even be read.
   if (file.size > 4 * longestFile) return importSites(' '.repeat(longestFile + 1));
   try {

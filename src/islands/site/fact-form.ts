@@ -92,11 +92,10 @@ function readAll(fields: readonly Field[], sheet: SiteSheet) {
     }
   }
   const whole = checkSheet(changed);
-  if (faults.size === 0 && !whole.ok) {
-    for (const { factIds, reason } of whole.problems) {
-      const asked = factIds.find((id) => fields.some((each) => each.id === id)) ?? fields[0]?.id;
-      if (asked !== undefined) faults.set(asked, say(reason));
-    }
+  for (const { factIds, reason } of whole.ok ? [] : whole.problems) {
+    const asked = factIds.find((id) => fields.some((each) => each.id === id)) ?? fields[0]?.id;
+    // A box that is wrong by itself says that first.
+    if (asked !== undefined && !faults.has(asked)) faults.set(asked, say(reason));
   }
   return { faults, changed, given };
 }

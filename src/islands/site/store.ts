@@ -75,6 +75,16 @@ export async function getDraft(id: string): Promise<SheetDraft | null> {
   return isDraft(draft) ? draft : null;
 }
 
+/** Every draft that belongs to no kept site, and the slot it is kept in. Rejects when nothing can be read. */
+export async function listDrafts(): Promise<{ slot: string; draft: SheetDraft }[]> {
+  const db = await openDb();
+  const sites = new Set(await db.getAllKeys('sites'));
+  const keys = (await db.getAllKeys('settings')).filter((key) => key.startsWith(draftKey('')));
+  const slots = keys.map((key) => key.slice(draftKey('').length)).filter((slot) => !sites.has(slot));
+  const drafts = await Promise.all(slots.map(async (slot) => ({ slot, draft: await getDraft(slot) })));
+  return drafts.flatMap(({ slot, draft }) => (draft ? [{ slot, draft }] : []));
+}
+
 export const putDraft = (id: string, draft: SheetDraft): Promise<Kept> =>
   keep(async () => (await openDb()).put('settings', draft, draftKey(id)));
 

@@ -3,6 +3,7 @@ import type { VisitCard } from '../../visit/db.ts';
 import { addEntries, listVisits, newVisitId, readVisit } from '../../visit/store.ts';
 import { exportVisits } from '../../visit/visit-file.ts';
 import { steps } from '../../words/en/steps.ts';
+import { triedText } from '../../words/en/tried.ts';
 import { visitWords as words } from '../../words/en/visit.ts';
 import { button, freshId, make } from '../run/dom.ts';
 import { fileName, saveFile } from '../site/file.ts';
@@ -110,6 +111,7 @@ function section(title: string, cards: readonly VisitCard[]): HTMLElement[] {
       make('h3', { textContent: card.guideTitle }),
       make('p', { textContent: `${where}. ${whenText(card.changedAt)}, ${words.entries(card.entries)}.` }),
       make('p', { textContent: state }),
+      ...(card.notCured ?? []).map((title) => make('p', { textContent: triedText(title, 'failed') })),
       card.open !== undefined && make('p', { textContent: words.stillOpenDevices(card.open) }),
       make(
         'div',

@@ -1,3 +1,4 @@
+import { attemptsIn } from '../../visit/attempts.ts';
 import type { Entry } from '../../visit/entries.ts';
 import { longestNote } from '../../visit/log-limits.ts';
 import { readableLog } from '../../visit/readable.ts';
@@ -6,6 +7,7 @@ import { exportVisits } from '../../visit/visit-file.ts';
 import { sayRun } from '../../words/en/run.ts';
 import { runWords } from '../../words/en/run-page.ts';
 import { steps } from '../../words/en/steps.ts';
+import { triedText } from '../../words/en/tried.ts';
 import { visitWords as words } from '../../words/en/visit.ts';
 import { button, freshId, make } from '../run/dom.ts';
 import { fileName, saveFile } from '../site/file.ts';
@@ -44,6 +46,9 @@ class FwVisitRecord extends HTMLElement {
       row(words.site, begin.sheet.name),
       begin.subject !== undefined && row(words.string, begin.subject),
       row(words.begun, whenText(begin.at)),
+      ...attemptsIn(this.#entries).map(({ title, result }) =>
+        row(words.found, triedText(title, result, closed?.result)),
+      ),
       row(words.changed, whenText(this.#entries.at(-1)!.at)),
       row(
         words.result,

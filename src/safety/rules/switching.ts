@@ -1,6 +1,6 @@
 import { hasDevice } from '../energy.ts';
 import type { Device, Variant } from '../plant.ts';
-import { earnedBy, type Rule, type RuleEdge } from './rule.ts';
+import { acceptedZones, earnedBy, type Rule, type RuleEdge, type RuleNode } from './rule.ts';
 
 /** A polarised device counts as non-load-break in a battery circuit, where current can flow both ways. */
 const mainBreaksLoad = (variant: Variant) => variant.mainLoadBreak && !variant.polarised;
@@ -46,15 +46,53 @@ const saysOfCurrent = (edge: RuleEdge, device: Device): boolean =>
       ('currentFlows' in effect && effect.currentFlows === device),
   );
 
-/** I6: a PV device moves only at no current, or where it is rated to break it. */
+/** Devices of which some outcome of a step says whether current flows there. */
+const toldOf = (node: RuleNode): Device[] =>
+  node.edges.flatMap((edge) =>
+    edge.does.flatMap((effect) =>
+      'zeroShown' in effect ? [effect.zeroShown] : 'currentFlows' in effect ? [effect.currentFlows] : [],
+    ),
+  );
+
+const noVoltsZones = ['absent', 'near-zero', 'slightly-negative'];
+
+/** An outcome of a signed reading on strings behind their open handles that shows no volts, or next to none. */
+const showsNoVolts = ({ step }: RuleNode, edge: RuleEdge): boolean =>
+  step.kind === 'measure' &&
+  step.state === 'pvOpen' &&
+  (step.at ?? []).includes('pvString') &&
+  Object.values(step.readings ?? {}).some(({ mode, signed }) => mode === 'dcVolts' && signed) &&
+  acceptedZones(edge).some((zone) => noVoltsZones.includes(zone));
+
+/** A clamp round the string, with no way past it that ends where "no current" leads. */
+function isClampStep(node: RuleNode): boolean {
+  const clamped = Object.values(node.step.readings ?? {}).some(({ mode }) => mode === 'dcClamp');
+  const past = node.edges.filter((edge) => !edge.when).map((edge) => edge.to);
+  return (
+    clamped &&
+    (node.step.at ?? []).includes('pvString') &&
+    node.edges.every((edge) => !edge.does.some((effect) => 'zeroShown' in effect) || !past.includes(edge.to))
+  );
+}
+
+/**
+ * I6: a PV device moves only at no current, or where it is rated to break it. No volts behind an open handle says nothing
+ * of the current: nothing comes, or everything flows through a contact that did not part. A clamp comes next.
+ */
 export const pvNoLoad: Rule = {
   id: 'I6',
   onGraph(graph) {
     for (const node of graph.nodes.values()) {
-      const shown = node.edges.flatMap((edge) =>
-        edge.does.flatMap((effect) => ('zeroShown' in effect ? [effect.zeroShown] : [])),
-      );
-      for (const device of shown)
+      const unclamped = node.edges.find((edge) => {
+        const next = graph.nodes.get(edge.to);
+        return showsNoVolts(node, edge) && next?.step.kind !== 'end' && !(next && isClampStep(next));
+      });
+      if (unclamped)
+        return {
+          path: node.path,
+          reason: `${unclamped.outcome}: no volts, and no clamp before it goes on`,
+        };
+      for (const device of toldOf(node))
         for (const edge of node.edges)
           if (edge.when && !saysOfCurrent(edge, device))
             return {

@@ -1,5 +1,7 @@
 /** Words of a run on the page of a guide or procedure. */
 export const runWords = {
+  refused:
+    'This answer was not taken, and why could not be loaded. Look at what you typed, and press again when there is a network.',
   start: {
     title: 'Start',
     needsScript: 'Loading the run…',

@@ -53,6 +53,8 @@ export const siteMessages: Readonly<Record<string, (params: Params) => string>> 
     `The file is of version ${version}; this program knows version ${known}. Open it with a newer Faultwright.`,
   'site.file.badVersion': () =>
     'The file does not say a version that exists. It is damaged or was made by hand.',
+  'site.file.badDraft': () =>
+    'The file is of a site that was not finished, but it is damaged or was made by hand.',
   'site.file.empty': () => 'The file holds no site.',
   'site.file.tooMany': ({ most }) => `The file holds too many sites. The most is ${most}.`,
   'site.file.idTwice': ({ id }) => `Two sites in the file have the same id, “${id}”.`,
@@ -111,6 +113,13 @@ export const siteWords = {
   importHint: 'A .json file exported here. Nothing kept here is overwritten.',
   imported: (added: number, same: number) =>
     `${added} ${added === 1 ? 'site' : 'sites'} added${same > 0 ? `, ${same} already here` : ''}.`,
+  unfinished: 'Not finished yet',
+  unfinishedLede: 'Kept as it was typed. It counts as a site when it is saved.',
+  unnamed: 'Site without a name',
+  goOnTyping: 'Go on typing',
+  throwAway: 'Throw away',
+  importedDraft: (name: string) =>
+    `“${name}” was not finished when it was exported. It came in as it was typed, and counts as a site when it is saved.`,
   importRefused: 'The file was refused. Nothing was taken from it.',
   summary: (cells: number, packs: number, watts: string, strings: number) =>
     `${packs} × ${cells}-cell ${packs === 1 ? 'pack' : 'packs'}, ${watts} inverter, ${strings} PV ${strings === 1 ? 'string' : 'strings'}`,

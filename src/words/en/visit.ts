@@ -2,6 +2,7 @@ import { deedText } from './deeds.ts';
 import { deviceNames } from './devices.ts';
 import { factLabel } from './site.ts';
 import { steps } from './steps.ts';
+import { triedText } from './tried.ts';
 import { zoneName } from './zones.ts';
 
 type Params = Readonly<Record<string, string | number>>;
@@ -37,7 +38,7 @@ export const visitMessages: Readonly<Record<string, (params: Params) => string>>
   'visit.log.overRange': (params) =>
     `${params.label}: typed “${params.typed}”, over the meter’s range: ${judgedAs(params)}.${bandOf(params)}`,
   'visit.log.pair': ({ inverter, pack }) => `Pair to try: inverter “${inverter}”, pack “${pack}”.`,
-  'visit.log.tried': ({ inverter, pack, waitedS }) =>
+  'visit.log.pairTried': ({ inverter, pack, waitedS }) =>
     `Pair tried: inverter “${inverter}”, pack “${pack}”, given ${waitedS} s.`,
   'visit.log.confirmed': ({ title, item }) => `${title}. Confirmed: ${item}`,
   'visit.log.unconfirmed': ({ title, item }) => `${title}. No longer confirmed: ${item}`,
@@ -53,6 +54,11 @@ export const visitMessages: Readonly<Record<string, (params: Params) => string>>
   'visit.log.note': ({ text }) => `Note: ${text}`,
   'visit.log.closed': ({ result, leaves }) =>
     `Closed. ${steps.results[String(result)]}. ${steps.leaves[String(leaves)]}`,
+
+  'visit.log.retest.cured': () => 'Re-test passed.',
+  'visit.log.retest.failed': () => 'Re-test failed: what was tried did not cure.',
+  'visit.log.ruledOut': ({ cause, by }) => `Ruled out: ${cause}, by ${by}.`,
+  'visit.log.tried': ({ title, retest, closed }) => triedText(String(title), String(retest), String(closed)),
 
   'visit.log.deed': ({ verb, of }) => deedText({ [String(verb)]: of }),
 
@@ -118,6 +124,7 @@ export const visitWords = {
   changed: 'Last entry',
   string: 'String',
   result: 'Result',
+  found: 'Found',
   stillOpen: 'Still open',
   stillOpenDevices: (devices: readonly string[]) =>
     `Left open: ${devices.map((each) => deviceNames[each] ?? each).join('; ')}.`,

@@ -8,4 +8,4 @@ export const getStaticPaths = () =>
 
 /** The machine as a run in the browser fetches it. */
 export const GET: APIRoute = async ({ props }) =>
-  Response.json(leanGuide(props['machine'], proceduresById, await familyOfEach()));
+  Response.json(leanGuide(props.machine, proceduresById, await familyOfEach()));

@@ -1,15 +1,9 @@
-/** What `fetch-later.ts` fetches, in one file. */
+/** What a run needs when it does not simply go on: something refused, barred, missing, or looked up. */
 export { sayRun } from '../../words/en/run.ts';
 export { barPanel } from './bar.ts';
-export { ending } from './ending.ts';
 export { factsPanel } from './facts-panel.ts';
-export { hold } from './hold.ts';
 export { misfitPanel } from './misfit-panel.ts';
-export { showProblems } from './problems.ts';
 export { pairing } from './pairing.ts';
+export { showProblems } from './problems.ts';
 export { readingPanel } from './reading-panel.ts';
-export { seriesField } from './series-field.ts';
-export { verdict } from './verdict.ts';
 export { exportVisit, visitMenu } from './visit-menu.ts';
-export { wait } from './wait.ts';
-export { work } from './work.ts';

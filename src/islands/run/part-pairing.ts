@@ -1,0 +1,2 @@
+/** Pairs of settings, tried one after another. */
+export { pairing } from './pairing.ts';
