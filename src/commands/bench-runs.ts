@@ -47,11 +47,9 @@ export const benchRuns: readonly BenchRun[] = [
     answers: {
       'first-look': 'quiet',
       'someone-knows': 'done',
-      'pack-lights': 'all-on',
-      symptom: 'seems-well',
-      values: 'follow',
-      count: 'all',
-      'time-out': { seconds: '60' },
+      'pack-lights': 'off',
+      'share-ready': 'done',
+      'asleep-share': { dark: '11.2', other: '11.4' },
     },
   },
   {

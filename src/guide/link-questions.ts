@@ -2,36 +2,11 @@ import type { QuestionDef } from './question-def.ts';
 
 type Outcomes = Readonly<Record<string, string>>;
 
-/** Verdicts of the battery-link guide after which something was put right. */
-const mendings = [
-  'v-plug',
-  'v-plug-seat',
-  'v-plug-touch',
-  'v-socket',
-  'v-selector',
-  'v-master',
-  'v-addresses',
-  'v-chain',
-  'v-chain-lead',
-  'v-noise',
-  'v-crossed',
-  'v-ends-many',
-  'v-ends-far',
-  'v-end-unit',
-  'v-end-pack',
-  'v-lead-pins',
-  'v-lead-open',
-  'v-lead-short',
-  'v-lead-broken',
-  'v-contact',
-  'v-asleep',
-  'v-asleep-share',
-  'v-pairing',
-  'v-speed',
-  'v-pair-address',
-  'v-some-setting',
-];
-/** Of those, the ones whose failing condition comes with load and time. */
+/** Verdicts after which nothing was put right yet: every other one that leads to the proof is a mending. */
+const noMending = ['v-limits', 'v-sound', 'v-came-back'];
+const mendedBy = (outcomes: Outcomes) =>
+  Object.keys(outcomes).some((block) => block.startsWith('v-') && !noMending.includes(block));
+/** Verdicts on faults that come with load and time. */
 const loadBorn = [
   'v-noise',
   'v-ends-many',
@@ -59,21 +34,10 @@ function offWork(outcomes: Outcomes): string | undefined {
   return reasons.length > 1 && outcomes['proof-failed'] === 'further' ? undefined : reasons[0];
 }
 
-/** Verdicts at which the lead may be left out. */
-const leavable = [
-  'v-lead-pins',
-  'v-lead-open',
-  'v-lead-short',
-  'v-lead-broken',
-  'v-contact',
-  'v-port-short',
-  'v-port-pack-short',
-  'v-port-alone',
-];
-
 /** What comes after the plant is back. */
 function afterPower(outcomes: Outcomes): string | undefined {
-  if (leavable.some((block) => outcomes[block] === 'leave-out')) return 'by-voltage';
+  // The lead was found wrong or a port dead, and stays out.
+  if (Object.values(outcomes).includes('leave-out')) return 'by-voltage';
   switch (offWork(outcomes)) {
     case 'set-pack':
       return 'try';
@@ -90,7 +54,7 @@ function afterPower(outcomes: Outcomes): string | undefined {
 function mended(outcomes: Outcomes): 'limits' | 'mended' | 'as-found' | 'not-seen' {
   if (outcomes['v-limits'] !== undefined) return 'limits';
   // A fault that comes and goes is not cured by being powered down: half an hour without it shows nothing yet.
-  if (taken(outcomes, mendings)) return 'mended';
+  if (mendedBy(outcomes)) return 'mended';
   if (outcomes['v-came-back'] === undefined)
     return outcomes.symptom === 'comes-goes' ? 'not-seen' : 'as-found';
   return outcomes.symptom === 'comes-goes' ? 'not-seen' : 'mended';

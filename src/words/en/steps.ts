@@ -52,9 +52,7 @@ export const steps = {
   pair: {
     title: 'Grid to fill in',
     how: 'Write the options as printed on your equipment. Put the pair set now in first, as found. In each cell: no link or link, and the seconds you gave it. A full grid ends at “every pair tried”.',
-    corner: 'Pack down, inverter across',
-    inverter: 'Inv.',
-    pack: 'Pack',
+    corner: 'Pack ↓ Inverter →',
   },
   lead: {
     red: 'red on',
