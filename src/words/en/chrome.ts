@@ -51,7 +51,7 @@ export const chrome = {
     procedures: 'Work safely',
     proceduresLede: 'Before you touch anything. Each step is held until a reading lets you go on.',
     guides: 'Find the fault',
-    guidesLede: 'Pick what you see.',
+    guidesLede: 'Pick what people say, or what you see.',
     plant: 'Or tap the part that misbehaves',
     plantLede: 'Every test point in every guide is on this drawing.',
     plantTitle: 'The plant, from PV strings to loads',
@@ -59,6 +59,12 @@ export const chrome = {
     site: 'Your site',
     siteLede: 'Enter the install once. Every expected reading is then worked out for it.',
     siteLink: 'Open the site sheet',
+  },
+  parts: {
+    title: 'By part',
+    lede: 'What goes wrong at each part of the plant, in the words people use, and what is done safely there.',
+    faults: 'What goes wrong here',
+    work: 'Work safely here',
   },
   about: {
     limits: 'What this cannot do',
