@@ -1,6 +1,15 @@
 import { defineCollection } from 'astro:content';
 import { file, glob } from 'astro/loaders';
-import { causeHead, glossaryEntry, guideHead, libraryHead, sourceEntry, worksheetHead } from './content-schemas.ts';
+import { parse } from 'yaml';
+import {
+  causeHead,
+  glossaryEntry,
+  guideHead,
+  libraryHead,
+  searchAliases,
+  sourceEntry,
+  worksheetHead,
+} from './content-schemas.ts';
 
 /** The folder of one language. Another language is another folder. */
 const words = './content/en';
@@ -14,5 +23,10 @@ export const collections = {
   causes: defineCollection({ loader: prose('causes'), schema: causeHead }),
   library: defineCollection({ loader: prose('library'), schema: libraryHead }),
   glossary: defineCollection({ loader: file(`${words}/glossary.yaml`), schema: glossaryEntry }),
+  // One file, one entry.
+  search: defineCollection({
+    loader: file(`${words}/search-aliases.yaml`, { parser: (text) => ({ aliases: parse(text) }) }),
+    schema: searchAliases,
+  }),
   sources: defineCollection({ loader: file(`${words}/sources.yaml`), schema: sourceEntry }),
 };

@@ -63,7 +63,16 @@ const timeLine = (
   `${what.padEnd(46)}${`${median} ${unit}`.padStart(11)}  (${min} to ${max}, ${samples} samples)` +
   (budget === undefined ? '' : `  budget ${budget} ${unit}: ${against(median, budget)}`);
 
-function searchLines({ work, toFrame, keystrokes, entries, words, indexKb, engines }: SearchBench): string[] {
+function searchLines({
+  work,
+  toFrame,
+  bare,
+  keystrokes,
+  entries,
+  words,
+  indexKb,
+  engines,
+}: SearchBench): string[] {
   const { median, worst } = budgets.keystrokeMs;
   const parts = (of: number): string => `${(of * 100).toFixed(1)} %`;
   const engine = (name: string, each: SearchBench['engines']['shipped']['ours']): string =>
@@ -74,6 +83,7 @@ function searchLines({ work, toFrame, keystrokes, entries, words, indexKb, engin
     `${'one more letter, work until painted'.padEnd(46)}${`${work.median} ms`.padStart(11)}  (worst ${work.worst}, ${keystrokes} letters)` +
       `  budget ${median} and ${worst} ms: ${against(work.median, median)}, ${against(work.worst, worst)}`,
     `${'the same, with the wait for the screen'.padEnd(46)}${`${toFrame.median} ms`.padStart(11)}  (worst ${toFrame.worst})`,
+    `${'a letter in a bare box, the same work'.padEnd(46)}${`${bare.median} ms`.padStart(11)}  (worst ${bare.worst})`,
     engine('search alone, a letter', engines.shipped.ours),
     engine('MiniSearch, the same', engines.shipped.miniSearch),
     engine('search alone, ten times the index', engines.tenfold.ours),

@@ -30,6 +30,8 @@ export interface SearchBench {
   work: Keystroke;
   /** The same with the wait: from the key to the painted frame. */
   toFrame: Keystroke;
+  /** The work for a letter typed into a page that holds a box and nothing else. */
+  bare: Keystroke;
   keystrokes: number;
   entries: number;
   words: number;
@@ -56,15 +58,24 @@ const throttle = async (page: Page): Promise<void> => {
   await devTools.send('Emulation.setCPUThrottlingRate', { rate: slowDown });
 };
 
-/** Types phrases into the search page as a person does, a letter at a time, each waited for. */
-async function typeIntoPage(browser: Browser, url: string, phrases: readonly string[]): Promise<Timed[]> {
+const searchReady = (page: Page): Promise<void> =>
+  page.locator('fw-search[data-ready]').waitFor({ state: 'attached' });
+const bareBox = (page: Page): Promise<void> => page.setContent('<input name="q">');
+
+/** Types phrases into the box of a page as a person does, a letter at a time, each waited for. */
+async function typeIntoPage(
+  browser: Browser,
+  url: string,
+  ready: (page: Page) => Promise<void>,
+  phrases: readonly string[],
+): Promise<Timed[]> {
   const context = await browser.newContext({
     viewport: { width: 390, height: 844 },
     serviceWorkers: 'block',
   });
   const page = await context.newPage();
-  await page.goto(`${url}search/`);
-  await page.locator('fw-search[data-ready]').waitFor({ state: 'attached' });
+  await page.goto(url);
+  await ready(page);
   await page.evaluate(() => {
     const times: { work: number; toFrame: number }[] = [];
     Object.assign(globalThis, { keystrokes: times });
@@ -92,7 +103,9 @@ async function typeIntoPage(browser: Browser, url: string, phrases: readonly str
   let count = 0;
   for (const phrase of phrases) {
     // Emptied without a word of it to the page: only letters are counted.
-    await box.evaluate((input: HTMLInputElement) => void (input.value = ''));
+    await box.evaluate((input: HTMLInputElement) => {
+      input.value = '';
+    });
     await box.focus();
     for (const letter of phrase) {
       await page.keyboard.type(letter);
@@ -175,16 +188,15 @@ export async function measureSearch(browser: Browser, folder: string): Promise<S
   try {
     const sets = readPhrases();
     const all = sets.flatMap(({ fits, nothing }) => [...fits.map(({ say }) => say), ...nothing]);
-    const times = await typeIntoPage(
-      browser,
-      site.url,
-      all.filter((_, at) => at % typedEvery === 0),
-    );
+    const typed = all.filter((_, at) => at % typedEvery === 0);
+    const times = await typeIntoPage(browser, `${site.url}search/`, searchReady, typed);
+    const bare = await typeIntoPage(browser, 'about:blank', bareBox, typed);
     const text = await readFile(join(folder, 'search.json'), 'utf8');
     const index = JSON.parse(text) as SearchIndex;
     return {
       work: keystroke(times.map(({ work }) => work)),
       toFrame: keystroke(times.map(({ toFrame }) => toFrame)),
+      bare: keystroke(bare.map(({ work }) => work)),
       keystrokes: times.length,
       entries: index.entries.length,
       words: index.stems.split(' ').length,

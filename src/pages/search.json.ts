@@ -1,9 +1,6 @@
-import { getCollection } from 'astro:content';
+import { getCollection, getEntry } from 'astro:content';
 import type { APIRoute } from 'astro';
-import { parse } from 'yaml';
-import aliasFile from '../../content/en/search-aliases.yaml?raw';
 import { guides, procedures } from '../../machines/index.ts';
-import { searchAliases } from '../content-schemas.ts';
 import { buildIndex } from '../search/build-index.ts';
 import { entriesOf } from '../search/entries.ts';
 
@@ -21,5 +18,6 @@ export const GET: APIRoute = async () => {
     glossary: (await getCollection('glossary')).map(({ data }) => data),
     machines: [...guides, ...procedures],
   });
-  return Response.json(buildIndex(entries, searchAliases.parse(parse(aliasFile))));
+  const aliases = (await getEntry('search', 'aliases'))!.data;
+  return Response.json(buildIndex(entries, aliases));
 };

@@ -1,6 +1,7 @@
 import { type LoadedIndex, loadIndex, tellingOf } from './loaded-index.ts';
 import { readQuery, type Term } from './read-query.ts';
 import type { Kind, SearchIndex } from './search-index.ts';
+import { stemsOf } from './spelling.ts';
 import { type Why, whyOf } from './why.ts';
 
 /** One thing found. */
@@ -46,6 +47,10 @@ const numberShare = 0.25;
 
 /** A guide fits nearly as well as the best of the causes that it finds: it is the way there. */
 const guideOfCause = 0.92;
+
+/** Added where what was typed is a title, word for word. Only so many of the first are looked at. */
+const wholeTitle = 0.25;
+const mostLookedAt = 40;
 
 /** What one typed word comes to over all phrases. */
 interface Spread {
@@ -136,7 +141,18 @@ export class Finder {
       this.#entryTerms[entry] = 0;
     }
     for (const cause of [...found.values()]) this.#liftGuide(cause, found);
-    return [...found.values()].sort((a, b) => b.score - a.score || a.entry - b.entry);
+    const ranked = [...found.values()].sort(byScore);
+    const typed = terms.map(({ root }) => root).join(' ');
+    for (const each of ranked.slice(0, mostLookedAt))
+      if (this.#titleRoots(each.entry) === typed) each.score = Math.min(1, each.score + wholeTitle);
+    return ranked.sort(byScore);
+  }
+
+  #titleRoots(entry: number): string {
+    const { entries, ignore } = this.#index;
+    return stemsOf(entries[entry]!.title)
+      .filter((root) => !ignore.has(root))
+      .join(' ');
   }
 
   #liftGuide(cause: Ranked, found: Map<number, Ranked>): void {
@@ -208,6 +224,8 @@ export class Finder {
     };
   }
 }
+
+const byScore = (a: Ranked, b: Ranked): number => b.score - a.score || a.entry - b.entry;
 
 interface Ranked {
   entry: number;

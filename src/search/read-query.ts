@@ -6,6 +6,7 @@ import { stem, type Token, tokensOf } from './spelling.ts';
 export interface Term {
   /** As typed, without its case. */
   word: string;
+  root: string;
   /** Best first for every stem; empty for a word that nothing here is like. */
   stands: readonly Likeness[];
 }
@@ -16,6 +17,7 @@ const mostTerms = 12;
 
 /** A thing said for another is nearly as good as its own name. */
 const meaningQuality = 0.82;
+const joinedQuality = 0.95;
 
 /** Keeps of every stem its best likeness. */
 function bestOfEach(all: readonly Likeness[]): Likeness[] {
@@ -33,35 +35,35 @@ export function readQuery(text: string, index: LoadedIndex): Term[] {
   const tokens = tokensOf(typed);
   const unfinished = /[\p{L}\p{N}]$/u.test(typed) ? tokens.at(-1) : undefined;
   const read = tokens
-    .flatMap((token) => (token === unfinished ? [token] : parted(token, index)))
-    .map((token) => ({ ...token, root: stem(token.word), open: token === unfinished }))
+    .flatMap((token) => parted(token, index))
+    .map((token, at) => ({ ...token, at, root: stem(token.word), open: token === unfinished }));
+  const telling = read
     .filter(({ root }) => !index.ignore.has(root))
     // A letter by itself says something only where the pages have it: lo-z.
     .filter(({ word, root }) => word.length > 1 || index.words.numberOf(root) !== undefined)
     .slice(0, mostTerms);
 
-  const stands = read.map(({ word, root, open }) => {
+  const stands = telling.map(({ word, root, open }) => {
     const own = index.words.find(word, root, open);
     const meant = own.flatMap(({ stem: at, quality, how }) =>
       meaning(index.stems[at]!, quality, index).map((each) => (how === 'same' ? each : { ...each, via: at })),
     );
     return [...own, ...meant];
   });
-  addJoined(read, stands, index);
-  addSayings(read, stands, index);
-  return read.map(({ word }, at) => ({ word, stands: bestOfEach(stands[at]!) }));
+  telling.forEach(({ at }, term) => {
+    stands[term]!.push(...joined(read[at - 1], read[at], index), ...joined(read[at], read[at + 1], index));
+  });
+  addSayings(telling, stands, index);
+  return telling.map(({ word, root }, term) => ({ word, root, stands: bestOfEach(stands[term]!) }));
 }
 
 const meaning = (said: string, quality: number, { means }: LoadedIndex): Likeness[] =>
   (means.get(said) ?? []).map((stem) => ({ stem, quality: quality * meaningQuality, how: 'means' }));
 
-/** Two words typed that the pages write as one, as *over voltage*. */
-function addJoined(read: readonly { word: string }[], stands: Likeness[][], { words }: LoadedIndex): void {
-  for (let at = 1; at < read.length; at += 1) {
-    const joined = words.numberOf(stem(`${read[at - 1]!.word}${read[at]!.word}`));
-    if (joined === undefined) continue;
-    for (const each of [at - 1, at]) stands[each]!.push({ stem: joined, quality: 0.95, how: 'same' });
-  }
+/** Two words typed that the pages write as one or with a hyphen, as *over voltage* and *lock out*. */
+function joined(one: Token | undefined, two: Token | undefined, { words }: LoadedIndex): Likeness[] {
+  const pair = one && two && words.numberOf(stem(one.word + two.word));
+  return pair === undefined ? [] : [{ stem: pair, quality: joinedQuality, how: 'same' }];
 }
 
 /** Sayings of several words, each as typed or as the word that it is likest to. */
@@ -78,7 +80,7 @@ function addSayings(read: readonly { root: string }[], stands: Likeness[][], ind
 }
 
 const shortestGlued = 6;
-/** Shorter parts than this are no word by themselves, but may be one that says nothing: *of*, *the*. */
+/** Shorter parts than this are taken for no word, but those of two letters that say nothing: *of*, *on*. */
 const shortestPart = 4;
 
 /** A word that is like none of the pages', as the two that it is made of where the space was missed. */
@@ -89,7 +91,7 @@ function parted(token: Token, { words, ignore }: LoadedIndex): Token[] {
     return [token];
   const whole = (part: string): boolean =>
     part.length >= shortestPart && words.numberOf(stem(part)) !== undefined;
-  const filler = (part: string): boolean => part.length < shortestPart && ignore.has(part);
+  const filler = (part: string): boolean => part.length === 2 && ignore.has(part);
   for (let at = 2; at <= word.length - 2; at += 1) {
     const parts = [word.slice(0, at), word.slice(at)];
     if (parts.some(whole) && parts.every((part) => whole(part) || filler(part)))
