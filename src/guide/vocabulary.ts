@@ -150,7 +150,7 @@ interface StepBase {
 export interface PlainStep extends StepBase {
   kind: 'look' | 'choose' | 'sheet' | 'workOut' | 'operate' | 'touch' | 'handleLive' | 'discharge' | 'wait';
   outcomes: Readonly<Record<string, StepId | Outcome>>;
-  /** `sheet`: the question, an id in `src/expected/questions`; `workOut`: the work, an id in `src/expected/works`. */
+  /** `sheet`: the question, an id in `src/guide/questions.ts`; `workOut`: the work, an id of a `WorkDef` in `src/expected`. */
   ask?: string;
   /** `wait`: how long, from `src/expected/waits`. */
   wait?: string;

@@ -3,6 +3,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect } from 'vitest';
 import { sallowCreek } from '../../src/site/demo.ts';
 import { worksheets } from '../../src/worksheets/index.ts';
+import { preCharged, rise, started, upTo } from './support/pre-charge.ts';
 import { test, type Visitor } from './support/visitor.ts';
 
 /** Opens a worksheet and waits until its script has taken over. */
@@ -119,6 +120,24 @@ describe('the shelf of worksheets', () => {
     }
     await page.locator('[data-remark="worksheet.pre-charge.load"]').waitFor();
     expect(await page.locator('.headline dd').first().textContent()).toBe('Held back by a load');
+  });
+
+  test('opens from a step on the numbers that decided there, the timed readings too', async ({ visitor }) => {
+    const driver = await started(visitor);
+    await driver.drive(upTo(preCharged, 'rise'));
+    expect(await driver.give({ s2: rise([0.5, 1, 2, 4, 6], 50) })).toBe(true);
+    expect(await driver.give('done')).toBe(true);
+    expect(await driver.block()).toBe('fit-stalled');
+    const link = driver.plate.getByRole('link', { name: 'Open the worksheet' });
+    await expect.poll(() => link.getAttribute('href')).toContain('readings=');
+    await link.click();
+    const page = driver.page;
+    await page.locator('[data-worksheet][data-ready]').waitFor();
+    await page.locator('[data-remark="worksheet.pre-charge.load"]').waitFor();
+    expect(await page.inputValue('#w-resistorOhms')).toBe(String(sallowCreek.precharge.resistorOhm));
+    await page.goBack();
+    await driver.plate.waitFor();
+    expect(await driver.block()).toBe('fit-stalled');
   });
 
   test('works by keyboard alone: type, turn the sign, read the result', async ({ visitor }) => {

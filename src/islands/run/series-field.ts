@@ -1,11 +1,11 @@
 import type { SiteSheet } from '../../site/sheet.ts';
 import type { ReadingAsked } from '../../visit/step.ts';
+import { sayRun } from '../../words/en/run.ts';
 import { runStep } from '../../words/en/run-step.ts';
 import { unitOf } from './band.ts';
 import { button, freshId, make, ours } from './dom.ts';
 import { echo } from './echo.ts';
 import type { ReadingField } from './host.ts';
-import { fetchPart } from './parts.ts';
 
 const words = runStep.series;
 
@@ -61,11 +61,7 @@ export function seriesField(
     const shown = cell(number, words.value(unit), value);
     shown.addEventListener('input', () => {
       const { says, problem } = echo(shown.value, asked, sheet);
-      said.textContent = says;
-      if (problem)
-        void fetchPart('aside').then(({ sayRun }) => {
-          if (said.textContent === '') said.textContent = sayRun(problem);
-        });
+      said.textContent = problem ? sayRun(problem) : says;
     });
     const at = cell(number, words.time, time, number === 1 ? inputId : undefined);
     body.append(make('tr', {}, make('td', {}, at), make('td', {}, shown)));
