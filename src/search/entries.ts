@@ -24,38 +24,41 @@ const title = (text: string): Phrase => ({ field: 'title', text });
 const said = (texts: readonly string[]): Phrase[] => texts.map((text) => ({ field: 'said', text }));
 const summary = (text: string): Phrase => ({ field: 'summary', text });
 
-/** What to find, from all that is written. */
+const byId = <Item extends { id: string }>(items: readonly Item[]): Item[] =>
+  items.toSorted((a, b) => (a.id < b.id ? -1 : 1));
+
+/** What to find, from all that is written; the same whatever order it is handed over in. */
 export function entriesOf(content: SearchContent): Entry[] {
   return [
-    ...content.guides.map((each) => books('guide', each)),
-    ...content.causes.map(({ id, data }) => ({
+    ...byId(content.guides).map((each) => books('guide', each)),
+    ...byId(content.causes).map(({ id, data }) => ({
       kind: 'cause' as const,
       id: `cause/${id}`,
       url: `causes/${id}/`,
       under: `guide/${data.guide}`,
       phrases: [title(data.title), ...said(data.also)],
     })),
-    ...content.procedures.map((each) => books('procedure', each)),
-    ...content.worksheets.map(({ id, data }) => ({
+    ...byId(content.procedures).map((each) => books('procedure', each)),
+    ...byId(content.worksheets).map(({ id, data }) => ({
       kind: 'worksheet' as const,
       id: `worksheet/${id}`,
       url: `worksheets/${id}/`,
       phrases: [title(data.title), summary(data.summary)],
     })),
-    ...content.library.map(({ id, data }) => ({
+    ...byId(content.library).map(({ id, data }) => ({
       kind: 'library' as const,
       id: `library/${id}`,
       url: `library/${id}/`,
       phrases: [title(data.title), ...said(data.phrases), summary(data.summary)],
     })),
-    ...content.glossary.map(({ id, term, also }) => ({
+    ...byId(content.glossary).map(({ id, term, also }) => ({
       kind: 'glossary' as const,
       id: `glossary/${id}`,
       url: `glossary/#${id}`,
       phrases: [title(term), ...said(also)],
     })),
-    ...content.guides.flatMap((each) => stepsOf('guide', each, content.machines)),
-    ...content.procedures.flatMap((each) => stepsOf('procedure', each, content.machines)),
+    ...byId(content.guides).flatMap((each) => stepsOf('guide', each, content.machines)),
+    ...byId(content.procedures).flatMap((each) => stepsOf('procedure', each, content.machines)),
   ];
 }
 
