@@ -66,6 +66,8 @@ interface Spread {
 export class Finder {
   readonly #index: LoadedIndex;
   readonly #spreads = new Map<string, Spread>();
+  /** Of titles looked at, the stems that say something. */
+  readonly #titles = new Map<number, string>();
   // Sums over phrases and entries; zero between searches.
   readonly #phraseCover: Float64Array;
   readonly #phraseMet: Float64Array;
@@ -149,10 +151,14 @@ export class Finder {
   }
 
   #titleRoots(entry: number): string {
+    const known = this.#titles.get(entry);
+    if (known !== undefined) return known;
     const { entries, ignore } = this.#index;
-    return stemsOf(entries[entry]!.title)
+    const roots = stemsOf(entries[entry]!.title)
       .filter((root) => !ignore.has(root))
       .join(' ');
+    this.#titles.set(entry, roots);
+    return roots;
   }
 
   #liftGuide(cause: Ranked, found: Map<number, Ranked>): void {
