@@ -48,7 +48,13 @@ function head({ verdict, hits, unknown }: Found): HTMLElement[] {
   if (verdict === 'fits')
     return [make('h2', { textContent: words.count(hits.length) }), ...(notKnown ? [notKnown] : [])];
   const title = make('h2', { textContent: verdict === 'empty' ? words.empty : words.nothing });
-  const next = make('p', { textContent: words.nothingNext });
+  const next = make(
+    'p',
+    {},
+    words.nothingNext,
+    make('a', { href: '#search-symptoms', textContent: words.nothingLink }),
+    '.',
+  );
   const plate = make('div', { className: 'plate search-nothing' }, title, notKnown, next);
   return hits.length > 0 ? [plate, make('h3', { textContent: words.near })] : [plate];
 }

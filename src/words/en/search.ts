@@ -25,7 +25,8 @@ export const search = {
   kinds,
   count: (count: number): string => (count === 1 ? '1 result' : `${count} results`),
   nothing: 'Nothing here fits these words.',
-  nothingNext: 'Say what it does in other words, or pick what you see from the list below.',
+  nothingNext: 'Say what it does in other words, or ',
+  nothingLink: 'pick what you see',
   empty: 'Those words say too little. Name what you see, hear or read.',
   unknown: (words: readonly string[]): string =>
     `Not known here: ${words.map((word) => `“${word}”`).join(', ')}.`,
