@@ -9,15 +9,22 @@ export const pagePaths = async (): Promise<string[]> =>
     .filter((path) => path.endsWith('.html'))
     .map((path) => path.replace(/index\.html$/, ''));
 
-/** One page of each kind, told by its folder. */
-export async function pageKinds(): Promise<string[]> {
-  const kinds = new Map<string, string>();
-  for (const path of await pagePaths()) {
-    const [folder, name, rest] = path.split('/');
-    const kind = name ? `${folder}/*/${rest ?? ''}` : path;
-    if (!kinds.has(kind)) kinds.set(kind, path);
-  }
-  return [...kinds.values()];
+/** Which pages come from one template: told by their folders. The chapters of guides are one kind. */
+function kindOf(path: string): string {
+  const [folder, name, rest] = path.split('/');
+  if (!name) return path;
+  const further = folder === 'guides' && rest && rest !== 'map' && rest !== 'whole' ? 'chapter' : rest;
+  return `${folder}/*/${further ?? ''}`;
+}
+
+/** Pages of each kind, at most so many of one, spread over all there are. */
+export async function pageKinds(most = 1): Promise<string[]> {
+  const kinds = new Map<string, string[]>();
+  for (const path of await pagePaths()) kinds.set(kindOf(path), [...(kinds.get(kindOf(path)) ?? []), path]);
+  return [...kinds.values()].flatMap((paths) => {
+    const count = Math.min(most, paths.length);
+    return Array.from({ length: count }, (_, at) => paths[Math.floor((at * paths.length) / count)]!);
+  });
 }
 
 /** Go to a page and wait until its islands are at work. */
