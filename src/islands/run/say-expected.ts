@@ -1,23 +1,14 @@
 import type { UnitSystem } from '../../quantity/kinds.ts';
 import type { MessageRef } from '../../quantity/message.ts';
+import { expectedWordsOf } from '../../words/en/expected-of.ts';
 import { worksheetWordsOf } from '../../words/en/worksheet-words.ts';
 import { fill } from '../worksheet/say.ts';
 
 /** Why a band is where it is, or what a worksheet says, with this site's numbers. */
 export async function sayExpected({ id, params }: MessageRef, units: UnitSystem): Promise<string> {
-  const template = await (id.startsWith('worksheet.') ? ofWorksheet(id) : ofExpectation(id));
+  const template = await (id.startsWith('worksheet.') ? ofWorksheet(id) : expectedWordsOf(id));
   if (template === undefined) throw new Error(`no words for ${id}`);
   return fill(template, params ?? {}, units);
-}
-
-/** The words of an expectation, fetched with those of its own kind. */
-async function ofExpectation(id: string): Promise<string | undefined> {
-  if (id.startsWith('expected.heat.'))
-    return (await import('../../words/en/expected-heat.ts')).expectedHeat[id];
-  if (id.startsWith('expected.pv.')) return (await import('../../words/en/expected-pv.ts')).expectedPv[id];
-  if (id.startsWith('expected.link.'))
-    return (await import('../../words/en/expected-link.ts')).expectedLink[id];
-  return (await import('../../words/en/expected-procedures.ts')).expectedProcedures[id];
 }
 
 /** What a worksheet remarks on its result: `worksheet.pre-charge.shortLimit` is `shortLimit` of that worksheet's words. */
