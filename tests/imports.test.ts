@@ -16,6 +16,7 @@ const domain = [
   'guide',
   'visit',
   'drawings',
+  'plant',
 ] as const;
 const shown = [
   ...domain,
@@ -40,6 +41,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   machines: ['guide', 'expected', 'worksheets', 'safety', 'site', 'quantity'],
   visit: ['guide', 'site', 'safety', 'expected', 'quantity'],
   drawings: ['quantity', 'site'],
+  plant: ['quantity', 'site'],
   islands: shown,
   components: [...shown, 'content-schemas'],
   layouts: shown,

@@ -1,0 +1,166 @@
+import type { Circuit } from '../circuit/netlist.ts';
+import { type OperatingPoint, solveCircuit } from '../circuit/solve.ts';
+import { insulationOhm, type PvCircuitInput, pvCircuit, type TrackerLoad, terminal } from './build.ts';
+
+/** What a tracker does at the moment. */
+export type TrackerDoing =
+  /** Its unit is off, or a setting or an event keeps it from starting. */
+  | 'off'
+  /** Too few volts to start. */
+  | 'waiting'
+  /** Enough volts; its start delay has not passed. */
+  | 'delay'
+  /** Starts, finds too little, gives up, starts again: at rest most of the time. */
+  | 'retrying'
+  | 'running'
+  /** Stays off for the insulation it measured, or for volts over its limit. */
+  | 'insulation'
+  | 'over-volts'
+  | 'failed';
+
+/** What lets a tracker run, from outside the array. */
+export interface TrackerLeave {
+  /** The unit is on and has supply, and nothing is latched. */
+  powered: boolean;
+  /** Seconds since it could first have started. */
+  readyS: number;
+  /** Most power that the battery and the loads take from this tracker [W]. */
+  acceptW: number;
+  /** Least insulation the unit starts with [Ω]; 0 when it does not test. */
+  insulationLimitOhm: number;
+}
+
+export interface TrackerResult {
+  doing: TrackerDoing;
+  volts: number;
+  amps: number;
+  watts: number;
+  /** What it could draw if all of it were taken [W]. */
+  availableW: number;
+  /** Volts it drags its input to while it tries; the same as `volts` when it runs. */
+  tryV: number;
+  tryA: number;
+}
+
+export interface PvPoint {
+  circuit: Circuit;
+  point: OperatingPoint;
+  trackers: TrackerResult[];
+}
+
+/** Current into a tracker's terminals at given volts: the circuit is laid out once and only the held volts change. */
+function currentOf(input: PvCircuitInput, index: number): (volts: number) => number {
+  const kept = input.runs.flatMap((run, i) =>
+    run.plusTo.tracker === index || run.minusTo.tracker === index ? [i] : [],
+  );
+  const circuit = pvCircuit({
+    ...input,
+    runs: kept.map((i) => input.runs[i]!),
+    isolators: kept.map((i) => input.isolators[i]!),
+    parted: kept.map((i) => input.parted[i]!),
+    loads: input.trackers.map((_, i) => (i === index ? { at: 'volts', volts: 0 } : { at: 'rest' })),
+  });
+  const id = circuit.named.get(`tracker${index}`)!;
+  const held = circuit.parts[id]!;
+  return (volts) => {
+    const parts = circuit.parts.with(id, { ...held, kind: 'volts', volts });
+    const point = solveCircuit({ ...circuit, parts });
+    return point.ok ? point.amps(id) : 0;
+  };
+}
+
+const scanPoints = 12;
+const golden = (Math.sqrt(5) - 1) / 2;
+
+/** Volts of most power within the tracker's window: a scan for the right hill, then golden section. */
+function bestVolts(watts: (volts: number) => number, low: number, high: number): number {
+  const step = (high - low) / scanPoints;
+  let best = low;
+  let most = -Infinity;
+  for (let k = 0; k <= scanPoints; k++) {
+    const here = watts(low + k * step);
+    if (here <= most) continue;
+    most = here;
+    best = low + k * step;
+  }
+  let [left, right] = [Math.max(low, best - step), Math.min(high, best + step)];
+  let [inner, outer] = [right - golden * (right - left), left + golden * (right - left)];
+  let [atInner, atOuter] = [watts(inner), watts(outer)];
+  while (right - left > 1e-3 * high) {
+    if (atInner > atOuter) {
+      [right, outer, atOuter] = [outer, inner, atInner];
+      inner = right - golden * (right - left);
+      atInner = watts(inner);
+    } else {
+      [left, inner, atInner] = [inner, outer, atOuter];
+      outer = left + golden * (right - left);
+      atOuter = watts(outer);
+    }
+  }
+  const middle = (left + right) / 2;
+  return watts(middle) >= most ? middle : best;
+}
+
+/** Volts between the best point and open circuit where a falling quantity comes down to a limit. */
+function rightOf(value: (volts: number) => number, limit: number, low: number, high: number): number {
+  let [left, right] = [low, high];
+  for (let round = 0; round < 30; round++) {
+    const middle = (left + right) / 2;
+    if (value(middle) > limit) left = middle;
+    else right = middle;
+  }
+  return right;
+}
+
+function runTracker(input: PvCircuitInput, index: number, openV: number, leave: TrackerLeave): TrackerResult {
+  const spec = input.trackers[index]!;
+  const rest = { volts: openV, amps: 0, watts: 0, availableW: 0, tryV: openV, tryA: 0 };
+  if (!leave.powered || !spec.enabled) return { ...rest, doing: 'off' };
+  if (openV > spec.maxV) return { ...rest, doing: 'over-volts' };
+  if (openV < spec.startV) return { ...rest, doing: 'waiting' };
+  const connected = input.runs.filter((run, i) => input.isolators[i] && run.plusTo.tracker === index);
+  if (connected.some((run) => insulationOhm(run, input.sky) < leave.insulationLimitOhm))
+    return { ...rest, doing: 'insulation' };
+  if (!spec.works) return { ...rest, doing: 'failed' };
+  if (leave.readyS < spec.startDelayS) return { ...rest, doing: 'delay' };
+  const amps = currentOf(input, index);
+  const watts = (volts: number) => volts * amps(volts);
+  const high = Math.max(spec.trackMinV, Math.min(spec.trackMaxV, openV));
+  let volts = bestVolts(watts, spec.trackMinV, high);
+  if (amps(volts) > spec.usableA) volts = rightOf(amps, spec.usableA, volts, openV);
+  const availableW = Math.max(0, watts(volts));
+  if (availableW < spec.leastW)
+    return { ...rest, doing: 'retrying', availableW, tryV: volts, tryA: Math.max(0, amps(volts)) };
+  // Held back: up the right-hand side of the curve, to no current at all if nothing is wanted.
+  if (availableW > leave.acceptW) volts = rightOf(watts, leave.acceptW, volts, openV);
+  const drawn = Math.max(0, amps(volts));
+  return { doing: 'running', volts, amps: drawn, watts: volts * drawn, availableW, tryV: volts, tryA: drawn };
+}
+
+/** The PV side at rest: every tracker's terminals open. */
+export function pvAtRest(input: PvCircuitInput): {
+  circuit: Circuit;
+  point: OperatingPoint;
+  openV: number[];
+} {
+  const circuit = pvCircuit({ ...input, loads: [] });
+  const point = solveCircuit(circuit);
+  const openV = input.trackers.map((_, i) =>
+    point.ok
+      ? point.volts[circuit.nodeOf.get(terminal(i, '+'))!]! -
+        point.volts[circuit.nodeOf.get(terminal(i, '-'))!]!
+      : 0,
+  );
+  return { circuit, point, openV };
+}
+
+/** Where every tracker ends up, each with its own leave. */
+export function solvePv(input: PvCircuitInput, leaves: readonly TrackerLeave[]): PvPoint {
+  const { openV } = pvAtRest(input);
+  const trackers = input.trackers.map((_, i) => runTracker(input, i, openV[i]!, leaves[i]!));
+  const loads: TrackerLoad[] = trackers.map((result) =>
+    result.doing === 'running' ? { at: 'volts', volts: result.volts } : { at: 'rest' },
+  );
+  const circuit = pvCircuit({ ...input, loads });
+  return { circuit, point: solveCircuit(circuit), trackers };
+}
