@@ -24,8 +24,8 @@ export interface TrackerLeave {
   powered: boolean;
   /** Seconds since it could first have started. */
   readyS: number;
-  /** Most power that the battery and the loads take from this tracker [W]. */
-  acceptW: number;
+  /** Volts its input capacitors still hold while nothing feeds them; undefined: they follow the array. */
+  heldV?: number | undefined;
   /** Least insulation the unit starts with [Ω]; 0 when it does not test. */
   insulationLimitOhm: number;
 }
@@ -112,7 +112,13 @@ function rightOf(value: (volts: number) => number, limit: number, low: number, h
   return right;
 }
 
-function runTracker(input: PvCircuitInput, index: number, openV: number, leave: TrackerLeave): TrackerResult {
+function startTracker(
+  input: PvCircuitInput,
+  index: number,
+  openV: number,
+  leave: TrackerLeave,
+  amps: (volts: number) => number,
+): TrackerResult {
   const spec = input.trackers[index]!;
   const rest = { volts: openV, amps: 0, watts: 0, availableW: 0, tryV: openV, tryA: 0 };
   if (!leave.powered || !spec.enabled) return { ...rest, doing: 'off' };
@@ -123,44 +129,62 @@ function runTracker(input: PvCircuitInput, index: number, openV: number, leave: 
     return { ...rest, doing: 'insulation' };
   if (!spec.works) return { ...rest, doing: 'failed' };
   if (leave.readyS < spec.startDelayS) return { ...rest, doing: 'delay' };
-  const amps = currentOf(input, index);
   const watts = (volts: number) => volts * amps(volts);
   const high = Math.max(spec.trackMinV, Math.min(spec.trackMaxV, openV));
   let volts = bestVolts(watts, spec.trackMinV, high);
   if (amps(volts) > spec.usableA) volts = rightOf(amps, spec.usableA, volts, openV);
-  const availableW = Math.max(0, watts(volts));
-  if (availableW < spec.leastW)
-    return { ...rest, doing: 'retrying', availableW, tryV: volts, tryA: Math.max(0, amps(volts)) };
-  // Held back: up the right-hand side of the curve, to no current at all if nothing is wanted.
-  if (availableW > leave.acceptW) volts = rightOf(watts, leave.acceptW, volts, openV);
   const drawn = Math.max(0, amps(volts));
-  return { doing: 'running', volts, amps: drawn, watts: volts * drawn, availableW, tryV: volts, tryA: drawn };
+  const availableW = volts * drawn;
+  if (availableW < spec.leastW) return { ...rest, doing: 'retrying', availableW, tryV: volts, tryA: drawn };
+  return { doing: 'running', volts, amps: drawn, watts: availableW, availableW, tryV: volts, tryA: drawn };
 }
 
-/** The PV side at rest: every tracker's terminals open. */
-export function pvAtRest(input: PvCircuitInput): {
-  circuit: Circuit;
-  point: OperatingPoint;
-  openV: number[];
-} {
-  const circuit = pvCircuit({ ...input, loads: [] });
+/** Held back: up the right-hand side of the curve, to next to no current if nothing is wanted. */
+function heldTo(
+  result: TrackerResult,
+  limitW: number,
+  openV: number,
+  amps: (volts: number) => number,
+): TrackerResult {
+  const volts = rightOf((v) => v * amps(v), limitW, result.volts, openV);
+  const drawn = Math.max(0, amps(volts));
+  return { ...result, volts, amps: drawn, watts: volts * drawn };
+}
+
+/** The PV side at rest: every tracker's terminals open, or held by their own capacitors. */
+export function pvAtRest(
+  input: PvCircuitInput,
+  heldV: readonly (number | undefined)[] = [],
+): { circuit: Circuit; point: OperatingPoint; openV: number[] } {
+  const loads = input.trackers.map((_, i): TrackerLoad => {
+    const volts = heldV[i];
+    return volts === undefined ? { at: 'rest' } : { at: 'volts', volts };
+  });
+  const circuit = pvCircuit({ ...input, loads });
   const point = solveCircuit(circuit);
-  const openV = input.trackers.map((_, i) =>
-    point.ok
-      ? point.volts[circuit.nodeOf.get(terminal(i, '+'))!]! -
-        point.volts[circuit.nodeOf.get(terminal(i, '-'))!]!
-      : 0,
-  );
-  return { circuit, point, openV };
+  const at = (tracker: number, pole: '+' | '-') =>
+    point.ok ? point.volts[circuit.nodeOf.get(terminal(tracker, pole))!]! : 0;
+  return { circuit, point, openV: input.trackers.map((_, i) => at(i, '+') - at(i, '-')) };
 }
 
-/** Where every tracker ends up, each with its own leave. */
-export function solvePv(input: PvCircuitInput, leaves: readonly TrackerLeave[]): PvPoint {
-  const { openV } = pvAtRest(input);
-  const trackers = input.trackers.map((_, i) => runTracker(input, i, openV[i]!, leaves[i]!));
-  const loads: TrackerLoad[] = trackers.map((result) =>
-    result.doing === 'running' ? { at: 'volts', volts: result.volts } : { at: 'rest' },
+/** Where every tracker ends up; together they give no more than battery and loads take [W]. */
+export function solvePv(input: PvCircuitInput, leaves: readonly TrackerLeave[], acceptW: number): PvPoint {
+  const held = leaves.map((leave) => leave.heldV);
+  const rest = pvAtRest(input, held);
+  const curves = input.trackers.map((_, i) => currentOf(input, i));
+  const free = input.trackers.map((_, i) => startTracker(input, i, rest.openV[i]!, leaves[i]!, curves[i]!));
+  const available = free.reduce((sum, each) => sum + (each.doing === 'running' ? each.watts : 0), 0);
+  const share = available > acceptW ? Math.max(0, acceptW) / available : 1;
+  const trackers = free.map((each, i) =>
+    each.doing === 'running' && share < 1
+      ? heldTo(each, each.watts * share, rest.openV[i]!, curves[i]!)
+      : each,
   );
+  if (!trackers.some(({ doing }) => doing === 'running')) return { ...rest, trackers };
+  const loads = trackers.map((result, i): TrackerLoad => {
+    const volts = result.doing === 'running' ? result.volts : held[i];
+    return volts === undefined ? { at: 'rest' } : { at: 'volts', volts };
+  });
   const circuit = pvCircuit({ ...input, loads });
   return { circuit, point: solveCircuit(circuit), trackers };
 }
