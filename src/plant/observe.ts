@@ -107,6 +107,8 @@ export interface Looks {
   upright: boolean;
   sunOnCase: boolean;
   fanSetting: 'auto' | 'full' | 'quiet';
+  /** Heat or height takes power away that is being asked for. */
+  derating: boolean;
   /** Lamps: pulsing in the output's own rhythm, blinking with a relay, or steady. */
   lamps: 'steady' | 'pulsing' | 'blinking-with-relay' | 'out';
   dataPlugs: 'seated' | 'half-in';
@@ -158,6 +160,8 @@ export function looks(plant: Plant, subject: Subject): Looks {
     upright: heat.upright,
     sunOnCase: heat.sunW > 0,
     fanSetting: heat.fanMode,
+    derating:
+      (settled.heat[subject.unit]?.powerShare ?? 1) * spec.unit.ratedW < (settled.unitW[subject.unit] ?? 0),
     lamps:
       settled.unit === 'searching'
         ? 'pulsing'

@@ -116,8 +116,23 @@ function solveOutput(plant: Plant, busV: number, making: boolean) {
         va += Math.hypot(volts.re, volts.im) * Math.hypot(amps.re, amps.im);
       }
     });
-  const outW = unitW.reduce((sum, watts) => sum + watts, 0);
+  const ownW = unitW.reduce((sum, watts) => sum + watts, 0);
+  const outW = input.source.passed ? passedW(circuit, point, ac.legs) : ownW;
   return { input, circuit, point, unitW, legW, outW, va, mostLegW };
+}
+
+/** What the second source gives through the unit to the output [W]. */
+function passedW(circuit: AcCircuit, point: AcPoint, legs: number): number {
+  if (!point.ok) return 0;
+  let sum = 0;
+  for (let leg = 1; leg <= legs; leg++) {
+    const volts = minus(
+      point.volts[circuit.nodeOf.get(`O-L${leg}`)!]!,
+      point.volts[circuit.nodeOf.get('O-N')!]!,
+    );
+    sum += wattsOf(volts, point.amps(circuit.named.get(`A-L${leg}`)!));
+  }
+  return sum;
 }
 
 type Output = ReturnType<typeof solveOutput>;
@@ -221,7 +236,8 @@ function settleOnce(plant: Plant, forced: UnitState | undefined): Settled {
       acA: watts / spec.ac.legV / spec.ac.legs,
     });
   });
-  const flowing = linkData(spec.link, linkStateOf(plant, lit), busA);
+  const fullA = (spec.unit.ratedW * units) / spec.unit.startV;
+  const flowing = linkData(spec.link, linkStateOf(plant, lit), busA, fullA);
   const seen = spec.packs.slice(0, flowing.packsSeen);
   return {
     unit,

@@ -116,7 +116,8 @@ export const asFound = (spec: PlantSpec): PlantState => ({
   parted: spec.runs.map(() => false),
   unitOn: true,
   outputOn: true,
-  acInOn: spec.source.kind !== 'none',
+  // A generator is plugged in when it is wanted.
+  acInOn: spec.source.kind === 'utility',
   sourceRunning: spec.source.kind === 'utility',
   loadsOn: spec.ac.loads.map(() => true),
   testW: [0, 0],

@@ -1,10 +1,12 @@
 import type { Circuit, Part } from '../../src/plant/circuit/netlist.ts';
 import type { AcCircuit } from '../../src/plant/circuit/phasor.ts';
+import { pointAtVolts } from '../../src/plant/pv/single-diode.ts';
 
 /** ngspice's thermal volts at its 27 °C: emission coefficients are set so that the slope is the one of the part. */
 const spiceVt = (1.380649e-23 * 300.15) / 1.602176634e-19;
 
-const options = '.options reltol=1e-6 itl1=2000';
+// vntol: strings float on gigohms, where more is below what double precision leaves of a volt.
+const options = '.options reltol=1e-6 vntol=1e-4 itl1=2000';
 
 /** One junction, with the model card it needs. */
 function diode(id: string, a: string, b: string, satA: number, slopeV: number): string[] {
@@ -47,8 +49,26 @@ function cards(part: Part, id: number, prefix: string): string[] {
   }
 }
 
-/** The netlist of one circuit. Named parts get an ammeter, a source of 0 V, in series; floating islands a tie at one node. */
-export function dcDeck(circuit: Circuit, ties: readonly number[] = [], analysis = '.op'): string {
+/** Where ngspice begins to look: our volts, and straight lines between them inside a run of cells. */
+function nodesets(circuit: Circuit, volts: ArrayLike<number>): string[] {
+  const list = circuit.nodes.slice(1).map((_, i) => `.nodeset v(n${i + 1})=${volts[i + 1]}`);
+  circuit.parts.forEach((part, id) => {
+    if (part.kind !== 'cells') return;
+    const at = (k: number) => volts[part.a]! + ((volts[part.b]! - volts[part.a]!) * k) / part.count;
+    const { amps } = pointAtVolts(part.each, at(0) - at(1));
+    for (let k = 0; k < part.count; k++) {
+      if (k > 0) list.push(`.nodeset v(${id}c${k})=${at(k)}`);
+      list.push(`.nodeset v(${id}d${k})=${at(k) + amps * part.each.seriesOhm}`);
+    }
+  });
+  return list;
+}
+
+/**
+ * The netlist of one circuit. Named parts get an ammeter, a source of 0 V, in series; a floating island a tie at one
+ * node. Start volts spare ngspice its stepping, whose notes count as errors; where it ends is its own affair.
+ */
+export function dcDeck(circuit: Circuit, ties: readonly number[] = [], volts?: ArrayLike<number>): string {
   const names = new Map([...circuit.named].map(([name, id]) => [id, name]));
   const lines = circuit.parts.flatMap((part, id) => {
     if (!names.has(id)) return cards(part, id, '');
@@ -60,48 +80,39 @@ export function dcDeck(circuit: Circuit, ties: readonly number[] = [], analysis 
     'plant',
     ...lines,
     ...ties.map((node) => `RT${node} n${node} 0 1k`),
+    ...(volts ? nodesets(circuit, volts) : []),
     options,
-    analysis,
+    '.op',
     '.end',
   ].join('\n');
 }
 
-/** An AC circuit as one frequency point: impedances as R with L or C at 60 Hz. */
-export function acDeck(circuits: readonly AcCircuit[], hz = 60): string {
+/** An AC circuit as one frequency point: impedances as R with L or C, named ones with an ammeter of 0 V. */
+export function acDeck(circuit: AcCircuit, hz: number): string {
   const w = 2 * Math.PI * hz;
-  const lines = circuits.flatMap((circuit, k) =>
-    circuit.parts
-      .flatMap((part, id) => {
-        const [a, b] = [part.a, part.b].map((node) => (node === 0 ? '0' : `k${k}_n${node}`)) as [
-          string,
-          string,
-        ];
-        const name = `k${k}_${id}`;
-        const { re, im } = part.kind === 'source' ? part.inner : part.ohms;
-        const from = part.kind === 'source' ? `${name}s` : b;
-        const middle = `${name}m`;
-        const reactive =
-          im > 0
-            ? `L${name} ${middle} ${from} ${im / w}`
-            : im < 0
-              ? `C${name} ${middle} ${from} ${-1 / (w * im)}`
-              : '';
-        const lines =
-          im === 0
-            ? [`R${name} ${a} ${from} ${re}`]
-            : re === 0
-              ? [reactive.replace(middle, a)]
-              : [`R${name} ${a} ${middle} ${re}`, reactive];
-        if (part.kind === 'source') {
-          const degrees = (Math.atan2(part.volts.im, part.volts.re) * 180) / Math.PI;
-          lines.push(`V${name} ${from} ${b} DC 0 AC ${Math.hypot(part.volts.re, part.volts.im)} ${degrees}`);
-        }
-        return lines;
-      })
-      .concat(
-        // Nodes that only a capacitance reaches have no bias path; the plant leaks the same 1e-12 S.
-        circuit.nodes.slice(1).map((_, i) => `RG${k}_${i + 1} k${k}_n${i + 1} 0 1e12`),
-      ),
-  );
-  return ['plant', ...lines, options, `.ac lin 1 ${hz} ${hz}`, '.end'].join('\n');
+  const named = new Set(circuit.named.values());
+  const at = (node: number) => (node === 0 ? '0' : `n${node}`);
+  const lines = circuit.parts.flatMap((part, id) => {
+    const { re, im } = part.kind === 'source' ? part.inner : part.ohms;
+    const list: string[] = [];
+    let from = at(part.a);
+    if (named.has(id)) {
+      list.push(`VM${id} ${from} m${id} DC 0 AC 0`);
+      from = `m${id}`;
+    }
+    const to = part.kind === 'source' ? `s${id}` : at(part.b);
+    const middle = re !== 0 && im !== 0 ? `x${id}` : to;
+    if (re !== 0) list.push(`R${id} ${from} ${middle} ${re}`);
+    const reactiveFrom = re !== 0 ? middle : from;
+    if (im > 0) list.push(`L${id} ${reactiveFrom} ${to} ${im / w}`);
+    if (im < 0) list.push(`C${id} ${reactiveFrom} ${to} ${-1 / (w * im)}`);
+    if (part.kind === 'source') {
+      const degrees = (Math.atan2(part.volts.im, part.volts.re) * 180) / Math.PI;
+      list.push(`V${id} ${to} ${at(part.b)} DC 0 AC ${Math.hypot(part.volts.re, part.volts.im)} ${degrees}`);
+    }
+    return list;
+  });
+  // The same leak as the plant's, so that every node has a way to ground for ngspice's first look at direct current.
+  const leaks = circuit.nodes.slice(1).map((_, i) => `RG${i + 1} n${i + 1} 0 1e12`);
+  return ['plant', ...lines, ...leaks, options, `.ac lin 1 ${hz} ${hz}`, '.end'].join('\n');
 }

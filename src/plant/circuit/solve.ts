@@ -27,6 +27,11 @@ export type OperatingPoint =
 const maxRounds = 150;
 /** Newton stops when no voltage still moves by more than this share, plus this much [V]. */
 const near = { share: 1e-9, volts: 1e-8 };
+/**
+ * From this round on it stops at this much: a string that floats on gigohms behind milliohm contacts has no more
+ * digits than this in double precision, and would tremble for ever.
+ */
+const tremble = { afterRounds: 30, times: 1000 } as const;
 /** Ties a floating island's first node to ground [S]; no current flows in it, so its size does not matter. */
 const tieS = 1e-3;
 
@@ -115,12 +120,13 @@ function newton(work: Work, x: Float64Array, share: number, extraS: number): End
     solveFactored(a, size, work.pivots, b);
     x.set(b);
     let moved = false;
+    const slack = round < tremble.afterRounds ? 1 : tremble.times;
     for (const curve of work.curved) {
       const wanted = across(work, x, curve.part);
       if (!Number.isFinite(wanted)) return 'no-convergence';
       const next = nextVolts(curve.part, wanted, curve.at);
-      if (next !== wanted || Math.abs(next - curve.at) > near.volts + near.share * Math.abs(next))
-        moved = true;
+      const still = slack * (near.volts + near.share * Math.abs(next));
+      if (Math.abs(next - wanted) > still || Math.abs(next - curve.at) > still) moved = true;
       curve.at = next;
     }
     if (!moved) return 'solved';

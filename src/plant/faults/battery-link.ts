@@ -86,7 +86,7 @@ export const batteryLink: readonly Fault[] = [
     packed,
   ),
   onLink('b10', 'link-noise', 'occasional', (link, { random }) => {
-    link.noiseVPerA = random.logBetween(0.008, 0.08);
+    link.noiseVPerA = random.logBetween(0.015, 0.08);
     return { voltsPerAmp: link.noiseVPerA };
   }),
   onLink(

@@ -67,8 +67,8 @@ export const fansHeat: readonly Fault[] = [
     const form = random.pick(forms);
     loadTo(draft, 0.08);
     if (form === 'circulating') {
-      ac.units[1]!.aheadDeg = random.between(0.5, 4);
-      ac.units[1]!.voltsShare = 1 + random.between(-0.03, 0.03);
+      ac.units[1]!.aheadDeg = random.between(0.1, 1.2);
+      ac.units[1]!.voltsShare = 1 + random.between(-0.01, 0.01);
     } else if (form === 'hidden')
       ac.loads.push({
         id: 'hidden',
@@ -90,6 +90,7 @@ export const fansHeat: readonly Fault[] = [
     conditions: ({ random }) => ({ lightWm2: 0, charge: random.between(0.2, 0.7) }),
     make({ spec, state }, { random }) {
       state.sourceRunning = true;
+      state.acInOn = true;
       spec.source.chargeA = spec.packs.length * spec.packs[0]!.continuousA * random.between(0.5, 0.9);
       return { amps: spec.source.chargeA };
     },

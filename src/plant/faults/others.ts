@@ -83,7 +83,7 @@ export const otherGroups: readonly Fault[] = [
     frequency: 'occasional',
     fits: ({ parallelUnits }) => parallelUnits > 1,
     make({ spec }, { random }) {
-      spec.ac.units[1]!.aheadDeg = random.between(2, 20);
+      spec.ac.units[1]!.aheadDeg = random.between(0.5, 3);
       return { degrees: spec.ac.units[1]!.aheadDeg };
     },
   },

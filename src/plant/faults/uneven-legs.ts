@@ -134,6 +134,7 @@ export const unevenLegs: readonly Fault[] = [
     'occasional',
     (_ac, _making, { spec, state }) => {
       state.sourceRunning = true;
+      state.acInOn = true;
       spec.source.flips = true;
       return {};
     },

@@ -48,8 +48,8 @@ function endsCarry(ohms: number, lengthM: number): boolean {
   return ohms < 60 * slack && ohms > 60 / slack;
 }
 
-/** Whether data flows, and what of it, at a battery current [A]. */
-export function linkData(spec: LinkSpec, state: LinkState, batteryA: number): LinkResult {
+/** Whether data flows, and what of it, at a battery current, and whether it would stop at the fullest one [A]. */
+export function linkData(spec: LinkSpec, state: LinkState, batteryA: number, fullA = 0): LinkResult {
   const fitted = spec.addresses.length;
   const none: LinkResult = { up: false, drops: 'never', packsSeen: 0, obeyed: false };
   if (spec.kind === 'none' || !state.unitOn || !state.packOn) return none;
@@ -74,7 +74,7 @@ export function linkData(spec: LinkSpec, state: LinkState, batteryA: number): Li
     ? 'when-touched'
     : spec.secondMaster
       ? 'any-time'
-      : spec.noiseVPerA > 0 && noisy
+      : noisy || spec.noiseVPerA * fullA > noiseMarginV[spec.kind]
         ? 'with-load'
         : 'never';
   return { up: !noisy, drops, packsSeen, obeyed: spec.obeys };

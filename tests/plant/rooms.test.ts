@@ -1,0 +1,56 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { dirname, join, relative, resolve } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { expect, it } from 'vitest';
+import { anchorIds, pointIds, testPoints } from '../../src/drawings/plant/points.ts';
+import { conductorOf, firstSubject, spotOf } from '../../src/plant/places.ts';
+
+const top = fileURLToPath(new URL('../..', import.meta.url));
+
+/** Everything a file brings in, and what that brings in, from the project's folder. */
+function reached(file: string, seen = new Set<string>()): Set<string> {
+  if (seen.has(file)) return seen;
+  seen.add(file);
+  const text = readFileSync(join(top, file), 'utf8');
+  for (const [, to] of text.matchAll(/(?:from|import)\s*\(?\s*'(\.[^']+\.ts)'/g))
+    reached(relative(top, resolve(top, dirname(file), to!)), seen);
+  return seen;
+}
+
+const filesIn = (room: string): string[] =>
+  readdirSync(join(top, 'src', room), { recursive: true, encoding: 'utf8' })
+    .filter((name) => name.endsWith('.ts'))
+    .map((name) => `src/${room}/${name}`);
+
+const reach = (room: string): string[] => {
+  const all = new Set<string>();
+  for (const file of filesIn(room)) reached(file, all);
+  return [...all];
+};
+
+it('the plant knows nothing of worksheets and expected bands, by any way round', () => {
+  const found = reach('plant');
+  expect(found.length).toBeGreaterThan(30);
+  expect(found.filter((file) => /^src\/(worksheets|expected)\//.test(file))).toEqual([]);
+});
+
+it.each(['worksheets', 'expected'])('%s know nothing of the plant', (room) => {
+  const found = reach(room);
+  expect(found.length).toBeGreaterThan(10);
+  expect(found.filter((file) => file.startsWith('src/plant/'))).toEqual([]);
+});
+
+it('the plant needs no package at run time', () => {
+  const packages = filesIn('plant').flatMap((file) =>
+    [...readFileSync(join(top, file), 'utf8').matchAll(/from '([^.'][^']*)'/g)].map(([, name]) => name),
+  );
+  expect(packages).toEqual([]);
+});
+
+it('every place of the drawing is a place of the plant', () => {
+  expect(anchorIds.filter((anchor) => spotOf(anchor, firstSubject, 0) === undefined)).toEqual([]);
+  const clamps = pointIds.flatMap((id) =>
+    testPoints[id].pairs.flatMap((pair) => ('clamp' in pair ? [pair.clamp] : [])),
+  );
+  expect(clamps.filter((anchor) => conductorOf(anchor, firstSubject) === undefined)).toEqual([]);
+});
