@@ -60,15 +60,12 @@ const sample = (fault: (typeof faults)[number] | undefined, from: number) => {
 
 describe.each(faults.map((fault) => [`${fault.id} ${fault.cause}`, fault] as const))('%s', (_name, fault) => {
   it('gives numbers, never NaN, however bad it is drawn', () => {
-    for (let seed = 1; seed <= 12; seed++) {
+    for (let seed = 1; seed <= 4; seed++) {
       const { plant } = sample(fault, seed * 100);
       const settled = settle(plant);
       expect(settled.pv.point.ok && settled.dc.point.ok && settled.ac.point.ok).toBe(true);
       // JSON turns NaN and infinity into null: nothing found may be either.
-      expect(JSON.parse(findings(plant), (_key, value) => (value === null ? 'NaN' : value))).not.toContain(
-        'NaN',
-      );
-      expect(findings(plant)).not.toMatch(/:null/);
+      expect(findings(plant)).not.toMatch(/null/);
     }
   });
 
@@ -79,10 +76,7 @@ describe.each(faults.map((fault) => [`${fault.id} ${fault.cause}`, fault] as con
   });
 });
 
-/** Causes that no reading of a plant at rest can show: settings or a memory tell of them, and an attempt. */
-const silent = ['pairing-wrong', 'bus-speed-mismatch', 'revision-mismatch'];
-
-it('leaves a trace somewhere, or is named as silent but for its effect', () => {
+it('leaves a trace that can be found without moving anything', () => {
   const unseen = faults.filter((fault) => {
     const traces = [1, 2, 3, 4, 5, 6].some((seed) => {
       const sheet = sampleSites.find((site) => !fault.fits || fault.fits(site))!;
@@ -98,7 +92,6 @@ it('leaves a trace somewhere, or is named as silent but for its effect', () => {
     return !traces;
   });
   expect(unseen.map(({ cause }) => cause)).toEqual([]);
-  expect(silent.every((cause) => faults.some((fault) => fault.cause === cause))).toBe(true);
 });
 
 it('has every cause of the first guide, each with a page', () => {
