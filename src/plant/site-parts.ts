@@ -39,7 +39,7 @@ export function soundRun(sheet: SiteSheet, index: number, random: Random): PvRun
     plusTo: { tracker, pole: '+' },
     minusTo: { tracker, pole: '-' },
     leaks: [
-      { at: random.whole(0, string.modulesInSeries), ohms: random.logBetween(2e7, 5e8), wetOnly: true },
+      { at: random.whole(0, string.modulesInSeries), ohms: random.logBetween(5e7, 1e9), wetOnly: true },
     ],
     shutdown: held ? 'running' : 'none',
     shutdownPressed: false,

@@ -38,7 +38,7 @@ function randomRun(random: Random, index: number): PvRun {
     branches,
     leadOhm: random.between(0.02, 0.4),
     short: random.chance(0.1) ? random.logBetween(0.01, 1) : Number.POSITIVE_INFINITY,
-    poles: { plus: random.chance(0.1) ? Number.POSITIVE_INFINITY : 0.002, minus: 0.002 },
+    poles: { plus: random.chance(0.1) ? Number.POSITIVE_INFINITY : 0.005, minus: 0.005 },
     crossedAt: random.pick(['nowhere', 'nowhere', 'nowhere', 'isolator', 'unit'] as const),
     plusTo: { tracker: 0, pole: '+' },
     minusTo: { tracker: random.chance(0.1) ? 1 : 0, pole: '-' },

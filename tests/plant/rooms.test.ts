@@ -3,7 +3,9 @@ import { dirname, join, relative, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { expect, it } from 'vitest';
 import { anchorIds, pointIds, testPoints } from '../../src/drawings/plant/points.ts';
-import { conductorOf, firstSubject, spotOf } from '../../src/plant/places.ts';
+import { answerReading, firstSubject, meterOf, randomFrom, samplePlant } from '../../src/plant/index.ts';
+import { conductorOf, spotOf } from '../../src/plant/places.ts';
+import { sallowCreek } from '../../src/site/demo.ts';
 
 const top = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -53,4 +55,35 @@ it('every place of the drawing is a place of the plant', () => {
     testPoints[id].pairs.flatMap((pair) => ('clamp' in pair ? [pair.clamp] : [])),
   );
   expect(clamps.filter((anchor) => conductorOf(anchor, firstSubject) === undefined)).toEqual([]);
+});
+
+it('every further point is a place too, on a plant of several trackers', () => {
+  const { plant } = samplePlant({ sheet: sallowCreek, fault: undefined, seed: 1 })!;
+  const asker = {
+    meter: meterOf(sallowCreek, randomFrom(1), false),
+    subject: firstSubject,
+    sheetTracker: 0,
+    random: randomFrom(1),
+  };
+  for (const point of [
+    'tracker',
+    'tracker-across',
+    'tracker-back',
+    'fuse',
+    'array',
+    'run',
+    'pack-breaker',
+    'unit-dc',
+    'unit-switch',
+    'link-pack',
+    'wire-same',
+    'sister-P1',
+    'proving-source',
+    'frame',
+  ]) {
+    const mode = point === 'array' ? 'dcClamp' : 'dcVolts';
+    expect(answerReading(plant, { point, mode }, asker)?.shown.kind).toBe('value');
+  }
+  expect(answerReading(plant, { point: 'clock', mode: 'dcVolts' }, asker)).toBeUndefined();
+  expect(answerReading(plant, { point: 'module', mode: 'temperature' }, asker)?.shown.kind).toBe('value');
 });

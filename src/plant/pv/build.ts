@@ -23,10 +23,10 @@ const inputDiode = { satA: 1e-9, slopeV: 0.039 } as const;
 const heldModule = { volts: 0.8, ohms: 400 } as const;
 /** Across an open contact [Ω]: clean plastic in a closed box. */
 export const openOhm = 5e9;
-/** A module's own insulation to its frame [Ω]: twenty times the least of IEC 61215-2 MQT 03 for 2 m². */
-const moduleInsulationOhm = 400e6;
+/** A dry module's own insulation to its frame [Ω]: some hundred times the least of IEC 61215-2 MQT 03 for 2 m². From memory. */
+const moduleInsulationOhm = 2e9;
 /** A sound contact, plug pair or switch pole [Ω]. */
-export const soundContactOhm = 0.001;
+export const soundContactOhm = 0.004;
 
 /** How each tracker loads its terminals: at rest, or held at these volts. */
 export type TrackerLoad = { at: 'rest' } | { at: 'volts'; volts: number };

@@ -1,3 +1,4 @@
+import { islandsOf } from '../circuit/islands.ts';
 import type { Circuit } from '../circuit/netlist.ts';
 import { type OperatingPoint, solveCircuit } from '../circuit/solve.ts';
 import { insulationOhm, type PvCircuitInput, pvCircuit, type TrackerLoad, terminal } from './build.ts';
@@ -48,18 +49,30 @@ export interface PvPoint {
   trackers: TrackerResult[];
 }
 
+/** The part of a circuit that hangs together with a named part without going through ground: the rest does not matter to it. */
+function onlyWith(circuit: Circuit, name: string): Circuit {
+  const wanted = circuit.named.get(name)!;
+  const kept = islandsOf(circuit).find(({ parts }) => parts.includes(wanted))!.parts;
+  return {
+    ...circuit,
+    parts: kept.map((id) => circuit.parts[id]!),
+    named: new Map([[name, kept.indexOf(wanted)]]),
+  };
+}
+
 /** Current into a tracker's terminals at given volts: the circuit is laid out once and only the held volts change. */
 function currentOf(input: PvCircuitInput, index: number): (volts: number) => number {
   const kept = input.runs.flatMap((run, i) =>
     run.plusTo.tracker === index || run.minusTo.tracker === index ? [i] : [],
   );
-  const circuit = pvCircuit({
+  const whole = pvCircuit({
     ...input,
     runs: kept.map((i) => input.runs[i]!),
     isolators: kept.map((i) => input.isolators[i]!),
     parted: kept.map((i) => input.parted[i]!),
     loads: input.trackers.map((_, i) => (i === index ? { at: 'volts', volts: 0 } : { at: 'rest' })),
   });
+  const circuit = onlyWith(whole, `tracker${index}`);
   const id = circuit.named.get(`tracker${index}`)!;
   const held = circuit.parts[id]!;
   return (volts) => {
