@@ -47,6 +47,8 @@ export interface Settled {
 
 /** PV to battery. From memory. */
 const chargerShare = 0.97;
+/** How far a unit loads a second source to charge, of what it can give. From memory. */
+const sourceShare = 0.9;
 /** Overload that stops a unit at once, as a multiple of what one leg may carry for long. */
 const tripTimes = 2;
 
@@ -208,7 +210,17 @@ function settleOnce(plant: Plant, forced: UnitState | undefined): Settled {
     acceptW,
   );
   const pvW = pv.trackers.reduce((sum, each) => sum + each.watts, 0) * chargerShare;
-  const fromSourceW = source && !spec.source.flips ? Math.min(room, spec.source.chargeA) * rest.volts : 0;
+  const fromSourceW =
+    source && !spec.source.flips
+      ? Math.max(
+          0,
+          Math.min(
+            Math.min(room, spec.source.chargeA) * rest.volts,
+            sourceShare * spec.source.ratedW - output.outW,
+            spec.unit.ratedW * units,
+          ),
+        )
+      : 0;
   let dc = solveDc(plant, drawn(output) - pvW - fromSourceW);
   // The output follows the bus where it cannot hold its volts; two rounds settle it.
   for (let round = 0; round < 4 && making && dc.volts < spec.unit.regulatesFromV; round++) {

@@ -97,6 +97,7 @@ function soundSource(sheet: Sheet, random: Random): SourceSpec {
     legV: legToNeutralV * random.between(0.97, 1.03),
     hz: inverter.frequencyHz * (kind === 'generator' ? random.between(0.99, 1.04) : 1),
     innerOhm: 0.05 * (legToNeutralV ** 2 / (secondSource.ratedW ?? inverter.ratedW)),
+    ratedW: secondSource.ratedW ?? inverter.ratedW,
     bonded: secondSource.neutralBonded ?? false,
     chargeA: sheet.battery.packs * sheet.battery.packContinuousA * random.between(0.2, 0.5),
     flips: false,

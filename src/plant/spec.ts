@@ -50,6 +50,8 @@ export interface SourceSpec {
   legV: number;
   hz: number;
   innerOhm: number;
+  /** What it can give for long [W]. */
+  ratedW: number;
   bonded: boolean;
   /** Charge current the unit takes from it [A at the battery]. */
   chargeA: number;

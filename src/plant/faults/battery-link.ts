@@ -1,3 +1,4 @@
+import { cellOpenVolts } from '../battery/open-circuit.ts';
 import type { LinkSpec } from '../link/spec.ts';
 import type { Fault, Making, Severity } from './fault.ts';
 
@@ -127,7 +128,8 @@ export const batteryLink: readonly Fault[] = [
       // The packs ask for less than the sun gives: cells near their cold limit, or one of them high.
       const share = random.between(0.02, 0.25);
       for (const pack of spec.packs)
-        pack.highestCellOffV = pack.cellMaxV - 3.3 - share * (pack.cellMaxV - pack.cellChargeV);
+        pack.highestCellOffV =
+          pack.cellMaxV - cellOpenVolts(pack.charge) - share * (pack.cellMaxV - pack.cellChargeV);
       state.loadsOn = state.loadsOn.map(() => false);
       return { share };
     },

@@ -1,3 +1,4 @@
+import { cellOpenVolts } from '../battery/open-circuit.ts';
 import { translated } from '../pv/de-soto.ts';
 import { openVolts } from '../pv/single-diode.ts';
 import { cellTemp, type ModuleRun, type PvRun } from '../pv/spec.ts';
@@ -135,7 +136,7 @@ export const pvNoStart: readonly Fault[] = [
         if (form === 'full') pack.charge = random.between(0.99, 1);
         else if (form === 'cold') pack.coldestC = pack.chargeMinC - random.between(0.5, 12);
         else if (form === 'hot') pack.hottestC = pack.chargeMaxC + random.between(0.5, 8);
-        else pack.highestCellOffV = pack.cellMaxV - 3.3 + random.between(0.005, 0.08);
+        else pack.highestCellOffV = pack.cellMaxV - cellOpenVolts(pack.charge) + random.between(0.005, 0.08);
       }
       return { form };
     },
