@@ -17,6 +17,7 @@ const domain = [
   'visit',
   'drawings',
   'search',
+  'plant',
 ] as const;
 const shown = [
   ...domain,
@@ -42,6 +43,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   visit: ['guide', 'site', 'safety', 'expected', 'quantity'],
   drawings: ['quantity', 'site'],
   search: ['quantity', 'guide', 'content-schemas'],
+  plant: ['quantity', 'site'],
   islands: shown,
   components: [...shown, 'content-schemas'],
   layouts: shown,
