@@ -6,8 +6,7 @@ import { allVariants } from '../safety/plant.ts';
 
 /** One share of the mutants of every guide and procedure, proved in a thread of its own. */
 
-const { proofs, part, of } = workerData as Share & { proofs: readonly Proof[] };
-const share = { part, of };
+const { proofs, ...share } = workerData as Share & { proofs: readonly Proof[] };
 parentPort?.postMessage(
   runCampaign([...guides, ...procedures], proceduresById, proofs, allVariants(), share),
 );

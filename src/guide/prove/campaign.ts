@@ -20,6 +20,8 @@ export interface Campaign {
 export interface Share {
   part: number;
   of: number;
+  /** Of a guide's mutants every so many alone; a procedure's are always all taken. */
+  guidesEvery: number;
 }
 
 const empty = (): Campaign => ({
@@ -58,14 +60,15 @@ export function runCampaign(
   procedures: Readonly<Record<string, Machine>>,
   proofs: readonly Proof[],
   variants: readonly Variant[] = allVariants(),
-  share: Share = { part: 0, of: 1 },
+  share: Share = { part: 0, of: 1, guidesEvery: 1 },
 ): Campaign {
   const result = empty();
   let number = 0;
   for (const machine of machines) {
     const proof = proofs.find((p) => p.machine === machine.id);
-    for (const mutant of mutantsOf(machine)) {
-      if (number++ % share.of !== share.part) continue;
+    const every = machine.kind === 'guide' ? share.guidesEvery : 1;
+    for (const [index, mutant] of mutantsOf(machine).entries()) {
+      if (index % every !== 0 || number++ % share.of !== share.part) continue;
       result.mutants += 1;
       const tally = result.byOperator[mutant.operator] ?? { mutants: 0, killed: 0 };
       result.byOperator[mutant.operator] = tally;

@@ -39,12 +39,111 @@ const pvNoStart: Readonly<Record<string, string>> = {
   'pv-no-start:cant-goes-on:land-again': repairLeftOut,
 };
 
+const lookedOver = 'no rule knows of a meter looked over: each measurement names its rating itself';
+const saidAgain =
+  'what the hold asks was done by an act before it, which the rules hold: the hold has it looked at once more';
+const coversBack =
+  'the rules know who touched what and that it is proved again; that covers and people are ready is held by the page';
+const settingsOnly =
+  'settings move no energy, and the old ones can be put back: what a wrong one may do is ruled where it runs';
+const nothingSwitched = 'nothing is switched or touched by what follows: the hold readies the person';
+const provedAnyway =
+  'whatever is found here, the way on leaves the output open or proves the neutral before it is closed onto loads';
+const guardedEitherWay =
+  'the way of one who cannot reach the breaker ends guarded, with the unit off or on: its switch isolates nothing';
+const secondLeg =
+  'the neutral was proved by the heater on the first leg: what the second shows is heat in a joint, which no rule speaks of';
+const provedAgain =
+  'the repair is left out: what follows proves the part again before it is used, repaired or not';
+
+const each = (why: string, ...ids: string[]): Readonly<Record<string, string>> =>
+  Object.fromEntries(ids.map((id) => [id, why]));
+
+const fansHeat: Readonly<Record<string, string>> = {
+  ...each(lookedOver, 'fans-heat:bypass-hold:clamp-ready'),
+  ...each(nothingSwitched, 'fans-heat:bypass-hold:clean-ready', 'fans-heat:bypass-hold:jackets-ready'),
+  ...each(
+    provedAgain,
+    'fans-heat:bypass:dc-joint',
+    'fans-heat:cant-goes-on:dc-joint',
+    'fans-heat:bypass:ac-joint',
+    'fans-heat:cant-goes-on:ac-joint',
+  ),
+};
+
+const batteryLink: Readonly<Record<string, string>> = {
+  ...each(
+    lookedOver,
+    'battery-link:bypass-hold:share-ready',
+    'battery-link:bypass-hold:permit-ready',
+    'battery-link:bypass-hold:again-ready',
+    'battery-link:bypass-hold:asleep-ready',
+    'battery-link:bypass-hold:on-gear',
+  ),
+  ...each(settingsOnly, 'battery-link:bypass-hold:settings-noted'),
+  ...each(nothingSwitched, 'battery-link:bypass-hold:unplug-ready'),
+};
+
+const unevenLegs: Readonly<Record<string, string>> = {
+  ...each(
+    lookedOver,
+    'uneven-legs:bypass-hold:meter-ready',
+    'uneven-legs:bypass-hold:out-ready',
+    'uneven-legs:bypass-hold:line-ready',
+    'uneven-legs:bypass-hold:retest-ready',
+    'uneven-legs:bypass-hold:retest-ready-one',
+    'uneven-legs:bypass-hold:pair-rest-ready',
+  ),
+  ...each(saidAgain, 'uneven-legs:bypass-hold:close-ready', 'uneven-legs:bypass-hold:line-close-ready'),
+  ...each(coversBack, 'uneven-legs:bypass-hold:loads-ready', 'uneven-legs:bypass-hold:line-loads-ready'),
+  ...each(settingsOnly, 'uneven-legs:bypass-hold:set-ready'),
+  ...each(
+    provedAnyway,
+    ...[
+      'loads-away.done',
+      'step-moved.neutral-open',
+      'step-moved.output-collapses',
+      'step-moved.neutral-joint',
+      'step-moved.at-output',
+      'step-moved.line-or-neutral',
+      'step-moved.both-joints',
+      'step-work.neutral-joint',
+      'step-work.ground-carries',
+      'step-work.both-joints',
+      'step-2-work.see-saw',
+      'line-work.both-joints',
+      'line-work.neutral-joint',
+      'line-moved.neutral-open',
+      'line-moved.neutral-joint',
+      'line-moved.ground-carries',
+      'retest-off.done',
+    ].map((place) => `uneven-legs:no-op:${place}.neutral-inDoubt`),
+  ),
+  ...each(
+    guardedEitherWay,
+    'uneven-legs:no-op:unit-off.done.inverter-off',
+    'uneven-legs:bypass:unit-off',
+    'uneven-legs:cant-goes-on:unit-off',
+  ),
+  ...each(secondLeg, 'uneven-legs:bypass:step-2-work', 'uneven-legs:cant-goes-on:step-2-work'),
+  ...each(
+    provedAgain,
+    'uneven-legs:bypass:mend-output',
+    'uneven-legs:cant-goes-on:mend-output',
+    'uneven-legs:bypass:mend-panel',
+    'uneven-legs:cant-goes-on:mend-panel',
+  ),
+};
+
 /**
  * Mutants that change nothing a rule could speak of, by name, each with the reason. A mutant that only takes away an
  * effect which never changes the state where it stands is found equivalent by the prover itself and is not listed here.
  */
 export const equivalents: Readonly<Record<string, string>> = {
   ...pvNoStart,
+  ...fansHeat,
+  ...batteryLink,
+  ...unevenLegs,
   'isolate:bypass:inlet-unplug': parted,
   'isolate:no-op:inlet-unplug.done.inlet-unplugged': parted,
   'isolate:cant-goes-on:inlet-unplug': parted,
