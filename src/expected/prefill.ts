@@ -1,14 +1,17 @@
 import { getFact, isFactId } from '../site/facts.ts';
 import type { SiteSheet } from '../site/sheet.ts';
-import { isNumber, isTimed } from '../worksheets/check-inputs.ts';
+import { legFacts } from '../worksheets/ac/topology.ts';
+import { energyCellV, nominalJoules, usualUsableShare } from '../worksheets/battery-dc/bank-energy.ts';
+import { isNumber } from '../worksheets/check-inputs.ts';
 import type { AnyWorksheet, Field } from '../worksheets/define.ts';
 import { hotCellC } from './hot-cell.ts';
 
 /** A cell at rest in the flat middle of its curve: near enough for what a worksheet starts with. Common practice. */
 const restCellV = 3.3;
-/** Volts per cell that go with the rated ampere-hours, and the share of them that is used. Common practice. */
-const energyCellV = 3.2;
-const usableShare = 0.9;
+
+/** A figure of one inverter for all of them on this battery. */
+const ofAllUnits = (sheet: SiteSheet, each: number | null): number | null =>
+  each === null ? null : each * sheet.parallelUnits;
 
 /** Facts that a worksheet wants and the sheet holds only in parts. */
 const derived: Readonly<Record<string, (sheet: SiteSheet, row: number) => number | null>> = {
@@ -17,7 +20,24 @@ const derived: Readonly<Record<string, (sheet: SiteSheet, row: number) => number
   'derived.bankCapacitanceF': (sheet) =>
     sheet.inverter.busCapacitanceF === null ? null : sheet.inverter.busCapacitanceF * sheet.parallelUnits,
   'derived.bankEnergyJ': ({ battery }) =>
-    battery.cellsInSeries * energyCellV * battery.packCapacityAh * battery.packs * usableShare * 3600,
+    usualUsableShare *
+    nominalJoules({
+      cells: battery.cellsInSeries,
+      cellVolts: energyCellV,
+      packAh: battery.packCapacityAh,
+      packs: battery.packs,
+    }),
+  'derived.fullVolts': ({ battery }) => battery.cellsInSeries * battery.cellMaxV,
+  'derived.ratedWatts': (sheet) => sheet.inverter.ratedW * sheet.parallelUnits,
+  'derived.surgeWatts': (sheet) => ofAllUnits(sheet, sheet.inverter.surgeW),
+  'derived.idleWatts': (sheet) => ofAllUnits(sheet, sheet.inverter.idleW),
+  'derived.ratedW': ({ inverter, parallelUnits }) => inverter.ratedW * parallelUnits,
+  'derived.surgeW': ({ inverter, parallelUnits }) =>
+    inverter.surgeW === null ? null : inverter.surgeW * parallelUnits,
+  'derived.legLimitW': ({ inverter, parallelUnits }) =>
+    inverter.legLimitW === null ? null : inverter.legLimitW * parallelUnits,
+  'derived.commonAmps': ({ inverter, parallelUnits }) =>
+    (inverter.ratedW * parallelUnits) / legFacts['common-120'].legVolts,
   'derived.stringVocRatedV': (sheet, row) => {
     const string = sheet.strings[row];
     return string ? string.vocV * string.modulesInSeries : null;
@@ -58,7 +78,7 @@ export function prefill(
   const fields = Object.entries(worksheet.inputs as Record<string, Field>);
   return Object.fromEntries(
     fields.flatMap(([name, field]) => {
-      const ids = isTimed(field) ? [] : (field.from ?? []);
+      const ids = 'from' in field ? (field.from ?? []) : [];
       const value = ids.map((id) => worksheetFact(sheet, row, id)).find((each) => each !== undefined);
       const fits =
         !isNumber(field) || (typeof value === 'number' && value >= field.min && value <= field.max);

@@ -1,9 +1,12 @@
 import { legAngle } from './ac/leg-angle.ts';
 import { legVolts } from './ac/leg-volts.ts';
 import { neutralCurrent } from './ac/neutral-current.ts';
+import { autonomy } from './battery-dc/autonomy.ts';
 import { dcPath } from './battery-dc/dc-path.ts';
 import { idleDraw } from './battery-dc/idle-draw.ts';
+import { packsForPower } from './battery-dc/packs-for-power.ts';
 import { preCharge } from './battery-dc/pre-charge.ts';
+import { runtime } from './battery-dc/runtime.ts';
 import type { AnyWorksheet } from './define.ts';
 import { heatRise } from './heat/heat-rise.ts';
 import { linkEnds } from './link/link-ends.ts';
@@ -18,6 +21,9 @@ export const worksheets: readonly AnyWorksheet[] = [
   preCharge,
   idleDraw,
   dcPath,
+  runtime,
+  autonomy,
+  packsForPower,
   linkEnds,
   runByVoltage,
   heatRise,

@@ -1,14 +1,17 @@
 import type { WorksheetWords } from '../worksheet-words.ts';
+import { autonomy } from './worksheets/autonomy.ts';
 import { dcPath } from './worksheets/dc-path.ts';
 import { heatRise } from './worksheets/heat-rise.ts';
 import { idleDraw } from './worksheets/idle-draw.ts';
+import { insulationPosition } from './worksheets/insulation-position.ts';
 import { legAngle } from './worksheets/leg-angle.ts';
 import { legVolts } from './worksheets/leg-volts.ts';
-import { neutralCurrent } from './worksheets/neutral-current.ts';
-import { insulationPosition } from './worksheets/insulation-position.ts';
 import { linkEnds } from './worksheets/link-ends.ts';
+import { neutralCurrent } from './worksheets/neutral-current.ts';
+import { packsForPower } from './worksheets/packs-for-power.ts';
 import { preCharge } from './worksheets/pre-charge.ts';
 import { runByVoltage } from './worksheets/run-by-voltage.ts';
+import { runtime } from './worksheets/runtime.ts';
 import { stringWindow } from './worksheets/string-window.ts';
 
 /** The words of every worksheet, by its id. */
@@ -18,6 +21,9 @@ export const worksheetWords: Readonly<Record<string, WorksheetWords>> = {
   'pre-charge': preCharge,
   'idle-draw': idleDraw,
   'dc-path': dcPath,
+  runtime,
+  autonomy,
+  'packs-for-power': packsForPower,
   'link-ends': linkEnds,
   'run-by-voltage': runByVoltage,
   'heat-rise': heatRise,

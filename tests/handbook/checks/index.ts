@@ -1,10 +1,12 @@
 import type { OutsideCheck } from '../outside-check.ts';
+import { autonomyChecks, runtimeChecks } from './bank-energy.ts';
 import { dcPathChecks } from './dc-path.ts';
 import { heatChecks } from './heat-rise.ts';
 import { idleChecks } from './idle-draw.ts';
 import { insulationChecks } from './insulation-position.ts';
-import { linkEndsChecks } from './link-ends.ts';
 import { legAngleChecks, legVoltsChecks, neutralCurrentChecks } from './legs.ts';
+import { linkEndsChecks } from './link-ends.ts';
+import { packsForPowerChecks } from './packs-for-power.ts';
 import { preChargeChecks } from './pre-charge.ts';
 import { runByVoltageChecks } from './run-by-voltage.ts';
 import { stringWindowChecks } from './string-window.ts';
@@ -16,6 +18,9 @@ export const outsideChecks: readonly OutsideCheck[] = [
   ...insulationChecks,
   ...idleChecks,
   ...dcPathChecks,
+  ...runtimeChecks,
+  ...autonomyChecks,
+  ...packsForPowerChecks,
   ...linkEndsChecks,
   ...runByVoltageChecks,
   ...heatChecks,
