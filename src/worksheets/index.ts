@@ -11,12 +11,14 @@ import type { AnyWorksheet } from './define.ts';
 import { heatRise } from './heat/heat-rise.ts';
 import { linkEnds } from './link/link-ends.ts';
 import { runByVoltage } from './link/run-by-voltage.ts';
+import { cellTemperature } from './pv/cell-temperature.ts';
 import { insulationPosition } from './pv/insulation-position.ts';
 import { stringWindow } from './pv/string-window.ts';
 
 /** Every worksheet, in the order of the shelf. A new one is a file, its words, its page text, and a line here. */
 export const worksheets: readonly AnyWorksheet[] = [
   stringWindow,
+  cellTemperature,
   insulationPosition,
   preCharge,
   idleDraw,

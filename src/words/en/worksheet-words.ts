@@ -3,6 +3,7 @@ import type { WorksheetWords } from '../worksheet-words.ts';
 /** The words of one worksheet by its id, fetched alone: a run says a remark of one and has no need of the others. */
 export const worksheetWordsOf: Readonly<Record<string, () => Promise<WorksheetWords>>> = {
   'string-window': async () => (await import('./worksheets/string-window.ts')).stringWindow,
+  'cell-temperature': async () => (await import('./worksheets/cell-temperature.ts')).cellTemperature,
   'insulation-position': async () => (await import('./worksheets/insulation-position.ts')).insulationPosition,
   'pre-charge': async () => (await import('./worksheets/pre-charge.ts')).preCharge,
   'idle-draw': async () => (await import('./worksheets/idle-draw.ts')).idleDraw,

@@ -1,5 +1,6 @@
 import type { WorksheetWords } from '../worksheet-words.ts';
 import { autonomy } from './worksheets/autonomy.ts';
+import { cellTemperature } from './worksheets/cell-temperature.ts';
 import { dcPath } from './worksheets/dc-path.ts';
 import { heatRise } from './worksheets/heat-rise.ts';
 import { idleDraw } from './worksheets/idle-draw.ts';
@@ -17,6 +18,7 @@ import { stringWindow } from './worksheets/string-window.ts';
 /** The words of every worksheet, by its id. */
 export const worksheetWords: Readonly<Record<string, WorksheetWords>> = {
   'string-window': stringWindow,
+  'cell-temperature': cellTemperature,
   'insulation-position': insulationPosition,
   'pre-charge': preCharge,
   'idle-draw': idleDraw,

@@ -1,5 +1,6 @@
 import type { OutsideCheck } from '../outside-check.ts';
 import { autonomyChecks, runtimeChecks } from './bank-energy.ts';
+import { cellTemperatureChecks } from './cell-temperature.ts';
 import { dcPathChecks } from './dc-path.ts';
 import { heatChecks } from './heat-rise.ts';
 import { idleChecks } from './idle-draw.ts';
@@ -14,6 +15,7 @@ import { stringWindowChecks } from './string-window.ts';
 /** Every published figure that a worksheet is held to. */
 export const outsideChecks: readonly OutsideCheck[] = [
   ...stringWindowChecks,
+  ...cellTemperatureChecks,
   ...preChargeChecks,
   ...insulationChecks,
   ...idleChecks,
