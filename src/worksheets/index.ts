@@ -2,8 +2,10 @@ import { legAngle } from './ac/leg-angle.ts';
 import { legVolts } from './ac/leg-volts.ts';
 import { neutralCurrent } from './ac/neutral-current.ts';
 import { autonomy } from './battery-dc/autonomy.ts';
+import { clampZero } from './battery-dc/clamp-zero.ts';
 import { dcPath } from './battery-dc/dc-path.ts';
 import { idleDraw } from './battery-dc/idle-draw.ts';
+import { jointMillivolts } from './battery-dc/joint-millivolts.ts';
 import { packsForPower } from './battery-dc/packs-for-power.ts';
 import { preCharge } from './battery-dc/pre-charge.ts';
 import { runtime } from './battery-dc/runtime.ts';
@@ -13,11 +15,13 @@ import { linkEnds } from './link/link-ends.ts';
 import { runByVoltage } from './link/run-by-voltage.ts';
 import { cellTemperature } from './pv/cell-temperature.ts';
 import { insulationPosition } from './pv/insulation-position.ts';
+import { stringLength } from './pv/string-length.ts';
 import { stringWindow } from './pv/string-window.ts';
 
 /** Every worksheet, in the order of the shelf. A new one is a file, its words, its page text, and a line here. */
 export const worksheets: readonly AnyWorksheet[] = [
   stringWindow,
+  stringLength,
   cellTemperature,
   insulationPosition,
   preCharge,
@@ -26,6 +30,8 @@ export const worksheets: readonly AnyWorksheet[] = [
   runtime,
   autonomy,
   packsForPower,
+  clampZero,
+  jointMillivolts,
   linkEnds,
   runByVoltage,
   heatRise,

@@ -1,10 +1,12 @@
 import type { WorksheetWords } from '../worksheet-words.ts';
 import { autonomy } from './worksheets/autonomy.ts';
 import { cellTemperature } from './worksheets/cell-temperature.ts';
+import { clampZero } from './worksheets/clamp-zero.ts';
 import { dcPath } from './worksheets/dc-path.ts';
 import { heatRise } from './worksheets/heat-rise.ts';
 import { idleDraw } from './worksheets/idle-draw.ts';
 import { insulationPosition } from './worksheets/insulation-position.ts';
+import { jointMillivolts } from './worksheets/joint-millivolts.ts';
 import { legAngle } from './worksheets/leg-angle.ts';
 import { legVolts } from './worksheets/leg-volts.ts';
 import { linkEnds } from './worksheets/link-ends.ts';
@@ -13,11 +15,13 @@ import { packsForPower } from './worksheets/packs-for-power.ts';
 import { preCharge } from './worksheets/pre-charge.ts';
 import { runByVoltage } from './worksheets/run-by-voltage.ts';
 import { runtime } from './worksheets/runtime.ts';
+import { stringLength } from './worksheets/string-length.ts';
 import { stringWindow } from './worksheets/string-window.ts';
 
 /** The words of every worksheet, by its id. */
 export const worksheetWords: Readonly<Record<string, WorksheetWords>> = {
   'string-window': stringWindow,
+  'string-length': stringLength,
   'cell-temperature': cellTemperature,
   'insulation-position': insulationPosition,
   'pre-charge': preCharge,
@@ -26,6 +30,8 @@ export const worksheetWords: Readonly<Record<string, WorksheetWords>> = {
   runtime,
   autonomy,
   'packs-for-power': packsForPower,
+  'clamp-zero': clampZero,
+  'joint-millivolts': jointMillivolts,
   'link-ends': linkEnds,
   'run-by-voltage': runByVoltage,
   'heat-rise': heatRise,
