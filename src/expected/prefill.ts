@@ -14,7 +14,7 @@ const ofAllUnits = (sheet: SiteSheet, each: number | null): number | null =>
   each === null ? null : each * sheet.parallelUnits;
 
 /** Facts that a worksheet wants and the sheet holds only in parts. */
-const derived: Readonly<Record<string, (sheet: SiteSheet, row: number) => number | null>> = {
+const derived: Readonly<Record<string, (sheet: SiteSheet, row: number) => number | string | null>> = {
   'derived.hotCellC': (sheet, row) => hotCellC(sheet, sheet.strings[row]),
   'derived.bankVolts': (sheet) => sheet.battery.cellsInSeries * restCellV,
   'derived.bankCapacitanceF': (sheet) =>
@@ -31,13 +31,11 @@ const derived: Readonly<Record<string, (sheet: SiteSheet, row: number) => number
   'derived.ratedWatts': (sheet) => sheet.inverter.ratedW * sheet.parallelUnits,
   'derived.surgeWatts': (sheet) => ofAllUnits(sheet, sheet.inverter.surgeW),
   'derived.idleWatts': (sheet) => ofAllUnits(sheet, sheet.inverter.idleW),
-  'derived.ratedW': ({ inverter, parallelUnits }) => inverter.ratedW * parallelUnits,
-  'derived.surgeW': ({ inverter, parallelUnits }) =>
-    inverter.surgeW === null ? null : inverter.surgeW * parallelUnits,
-  'derived.legLimitW': ({ inverter, parallelUnits }) =>
-    inverter.legLimitW === null ? null : inverter.legLimitW * parallelUnits,
+  'derived.legLimitWatts': (sheet) => ofAllUnits(sheet, sheet.inverter.legLimitW),
   'derived.commonAmps': ({ inverter, parallelUnits }) =>
     (inverter.ratedW * parallelUnits) / legFacts['common-120'].legVolts,
+  'derived.necBasis': ({ codeBasis }) => (codeBasis === 'us-nec' ? 'nec-2023' : 'other'),
+  'derived.pvPlace': ({ codeBasis }) => (codeBasis === 'us-nec' ? 'dwelling' : 'otherCode'),
   'derived.stringVocRatedV': (sheet, row) => {
     const string = sheet.strings[row];
     return string ? string.vocV * string.modulesInSeries : null;

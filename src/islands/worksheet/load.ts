@@ -12,6 +12,10 @@ export const loadWorksheet: Readonly<Record<string, () => Promise<LoadedWorkshee
     worksheet: (await import('../../worksheets/pv/string-window.ts')).stringWindow,
     words: (await import('../../words/en/worksheets/string-window.ts')).stringWindow,
   }),
+  'string-length': async () => ({
+    worksheet: (await import('../../worksheets/pv/string-length.ts')).stringLength,
+    words: (await import('../../words/en/worksheets/string-length.ts')).stringLength,
+  }),
   'cell-temperature': async () => ({
     worksheet: (await import('../../worksheets/pv/cell-temperature.ts')).cellTemperature,
     words: (await import('../../words/en/worksheets/cell-temperature.ts')).cellTemperature,
