@@ -1,6 +1,12 @@
+import { bondCurrents } from './ac/bond-currents.ts';
+import { commonNeutral } from './ac/common-neutral.ts';
+import { joinOutputs } from './ac/join-outputs.ts';
 import { legAngle } from './ac/leg-angle.ts';
+import { legLimit } from './ac/leg-limit.ts';
 import { legVolts } from './ac/leg-volts.ts';
+import { motorStart } from './ac/motor-start.ts';
 import { neutralCurrent } from './ac/neutral-current.ts';
+import { spreadLegs } from './ac/spread-legs.ts';
 import { autonomy } from './battery-dc/autonomy.ts';
 import { clampZero } from './battery-dc/clamp-zero.ts';
 import { dcPath } from './battery-dc/dc-path.ts';
@@ -8,6 +14,7 @@ import { idleDraw } from './battery-dc/idle-draw.ts';
 import { jointMillivolts } from './battery-dc/joint-millivolts.ts';
 import { packsForPower } from './battery-dc/packs-for-power.ts';
 import { preCharge } from './battery-dc/pre-charge.ts';
+import { restVoltage } from './battery-dc/rest-voltage.ts';
 import { runtime } from './battery-dc/runtime.ts';
 import type { AnyWorksheet } from './define.ts';
 import { heatRise } from './heat/heat-rise.ts';
@@ -15,6 +22,7 @@ import { linkEnds } from './link/link-ends.ts';
 import { runByVoltage } from './link/run-by-voltage.ts';
 import { cellTemperature } from './pv/cell-temperature.ts';
 import { insulationPosition } from './pv/insulation-position.ts';
+import { stringCurrent } from './pv/string-current.ts';
 import { stringLength } from './pv/string-length.ts';
 import { stringWindow } from './pv/string-window.ts';
 
@@ -22,6 +30,7 @@ import { stringWindow } from './pv/string-window.ts';
 export const worksheets: readonly AnyWorksheet[] = [
   stringWindow,
   stringLength,
+  stringCurrent,
   cellTemperature,
   insulationPosition,
   preCharge,
@@ -32,12 +41,19 @@ export const worksheets: readonly AnyWorksheet[] = [
   packsForPower,
   clampZero,
   jointMillivolts,
+  restVoltage,
   linkEnds,
   runByVoltage,
   heatRise,
   legVolts,
   legAngle,
   neutralCurrent,
+  commonNeutral,
+  legLimit,
+  spreadLegs,
+  motorStart,
+  bondCurrents,
+  joinOutputs,
 ];
 
 /** The worksheet of an id; throws on an id that names none, which is a slip in our own files. */

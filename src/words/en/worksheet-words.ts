@@ -4,6 +4,7 @@ import type { WorksheetWords } from '../worksheet-words.ts';
 export const worksheetWordsOf: Readonly<Record<string, () => Promise<WorksheetWords>>> = {
   'string-window': async () => (await import('./worksheets/string-window.ts')).stringWindow,
   'string-length': async () => (await import('./worksheets/string-length.ts')).stringLength,
+  'string-current': async () => (await import('./worksheets/string-current.ts')).stringCurrent,
   'cell-temperature': async () => (await import('./worksheets/cell-temperature.ts')).cellTemperature,
   'insulation-position': async () => (await import('./worksheets/insulation-position.ts')).insulationPosition,
   'pre-charge': async () => (await import('./worksheets/pre-charge.ts')).preCharge,
@@ -13,6 +14,7 @@ export const worksheetWordsOf: Readonly<Record<string, () => Promise<WorksheetWo
   'packs-for-power': async () => (await import('./worksheets/packs-for-power.ts')).packsForPower,
   'clamp-zero': async () => (await import('./worksheets/clamp-zero.ts')).clampZero,
   'joint-millivolts': async () => (await import('./worksheets/joint-millivolts.ts')).jointMillivolts,
+  'rest-voltage': async () => (await import('./worksheets/rest-voltage.ts')).restVoltage,
   'link-ends': async () => (await import('./worksheets/link-ends.ts')).linkEnds,
   'run-by-voltage': async () => (await import('./worksheets/run-by-voltage.ts')).runByVoltage,
   'dc-path': async () => (await import('./worksheets/dc-path.ts')).dcPath,
@@ -20,4 +22,10 @@ export const worksheetWordsOf: Readonly<Record<string, () => Promise<WorksheetWo
   'leg-volts': async () => (await import('./worksheets/leg-volts.ts')).legVolts,
   'leg-angle': async () => (await import('./worksheets/leg-angle.ts')).legAngle,
   'neutral-current': async () => (await import('./worksheets/neutral-current.ts')).neutralCurrent,
+  'common-neutral': async () => (await import('./worksheets/common-neutral.ts')).commonNeutral,
+  'leg-limit': async () => (await import('./worksheets/leg-limit.ts')).legLimit,
+  'spread-legs': async () => (await import('./worksheets/spread-legs.ts')).spreadLegs,
+  'motor-start': async () => (await import('./worksheets/motor-start.ts')).motorStart,
+  'bond-currents': async () => (await import('./worksheets/bond-currents.ts')).bondCurrents,
+  'join-outputs': async () => (await import('./worksheets/join-outputs.ts')).joinOutputs,
 };
