@@ -16,6 +16,10 @@ export const loadWorksheet: Readonly<Record<string, () => Promise<LoadedWorkshee
     worksheet: (await import('../../worksheets/pv/string-length.ts')).stringLength,
     words: (await import('../../words/en/worksheets/string-length.ts')).stringLength,
   }),
+  'string-current': async () => ({
+    worksheet: (await import('../../worksheets/pv/string-current.ts')).stringCurrent,
+    words: (await import('../../words/en/worksheets/string-current.ts')).stringCurrent,
+  }),
   'cell-temperature': async () => ({
     worksheet: (await import('../../worksheets/pv/cell-temperature.ts')).cellTemperature,
     words: (await import('../../words/en/worksheets/cell-temperature.ts')).cellTemperature,
@@ -59,5 +63,29 @@ export const loadWorksheet: Readonly<Record<string, () => Promise<LoadedWorkshee
   'neutral-current': async () => ({
     worksheet: (await import('../../worksheets/ac/neutral-current.ts')).neutralCurrent,
     words: (await import('../../words/en/worksheets/neutral-current.ts')).neutralCurrent,
+  }),
+  'common-neutral': async () => ({
+    worksheet: (await import('../../worksheets/ac/common-neutral.ts')).commonNeutral,
+    words: (await import('../../words/en/worksheets/common-neutral.ts')).commonNeutral,
+  }),
+  'leg-limit': async () => ({
+    worksheet: (await import('../../worksheets/ac/leg-limit.ts')).legLimit,
+    words: (await import('../../words/en/worksheets/leg-limit.ts')).legLimit,
+  }),
+  'spread-legs': async () => ({
+    worksheet: (await import('../../worksheets/ac/spread-legs.ts')).spreadLegs,
+    words: (await import('../../words/en/worksheets/spread-legs.ts')).spreadLegs,
+  }),
+  'motor-start': async () => ({
+    worksheet: (await import('../../worksheets/ac/motor-start.ts')).motorStart,
+    words: (await import('../../words/en/worksheets/motor-start.ts')).motorStart,
+  }),
+  'bond-currents': async () => ({
+    worksheet: (await import('../../worksheets/ac/bond-currents.ts')).bondCurrents,
+    words: (await import('../../words/en/worksheets/bond-currents.ts')).bondCurrents,
+  }),
+  'join-outputs': async () => ({
+    worksheet: (await import('../../worksheets/ac/join-outputs.ts')).joinOutputs,
+    words: (await import('../../words/en/worksheets/join-outputs.ts')).joinOutputs,
   }),
 };
