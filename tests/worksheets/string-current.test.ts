@@ -121,7 +121,7 @@ describe('smallest sizes', () => {
     fc.assert(
       fc.property(
         amps,
-        fc.integer({ min: 1, max: 6 }),
+        fc.integer({ min: 1, max: 3 }),
         fc.integer({ min: -10, max: 70 }),
         (isc, n, ambientC) => {
           const here = { ...place, ambientC };
