@@ -12,6 +12,7 @@ import { clampZero } from './battery-dc/clamp-zero.ts';
 import { dcPath } from './battery-dc/dc-path.ts';
 import { idleDraw } from './battery-dc/idle-draw.ts';
 import { jointMillivolts } from './battery-dc/joint-millivolts.ts';
+import { packSharing } from './battery-dc/pack-sharing.ts';
 import { packsForPower } from './battery-dc/packs-for-power.ts';
 import { preCharge } from './battery-dc/pre-charge.ts';
 import { restVoltage } from './battery-dc/rest-voltage.ts';
@@ -42,6 +43,7 @@ export const worksheets: readonly AnyWorksheet[] = [
   clampZero,
   jointMillivolts,
   restVoltage,
+  packSharing,
   linkEnds,
   runByVoltage,
   heatRise,

@@ -15,6 +15,7 @@ export const worksheetWordsOf: Readonly<Record<string, () => Promise<WorksheetWo
   'clamp-zero': async () => (await import('./worksheets/clamp-zero.ts')).clampZero,
   'joint-millivolts': async () => (await import('./worksheets/joint-millivolts.ts')).jointMillivolts,
   'rest-voltage': async () => (await import('./worksheets/rest-voltage.ts')).restVoltage,
+  'pack-sharing': async () => (await import('./worksheets/pack-sharing.ts')).packSharing,
   'link-ends': async () => (await import('./worksheets/link-ends.ts')).linkEnds,
   'run-by-voltage': async () => (await import('./worksheets/run-by-voltage.ts')).runByVoltage,
   'dc-path': async () => (await import('./worksheets/dc-path.ts')).dcPath,

@@ -16,6 +16,7 @@ import { legVolts } from './worksheets/leg-volts.ts';
 import { linkEnds } from './worksheets/link-ends.ts';
 import { motorStart } from './worksheets/motor-start.ts';
 import { neutralCurrent } from './worksheets/neutral-current.ts';
+import { packSharing } from './worksheets/pack-sharing.ts';
 import { packsForPower } from './worksheets/packs-for-power.ts';
 import { preCharge } from './worksheets/pre-charge.ts';
 import { restVoltage } from './worksheets/rest-voltage.ts';
@@ -42,6 +43,7 @@ export const worksheetWords: Readonly<Record<string, WorksheetWords>> = {
   'clamp-zero': clampZero,
   'joint-millivolts': jointMillivolts,
   'rest-voltage': restVoltage,
+  'pack-sharing': packSharing,
   'link-ends': linkEnds,
   'run-by-voltage': runByVoltage,
   'heat-rise': heatRise,

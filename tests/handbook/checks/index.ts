@@ -14,6 +14,7 @@ import { legLimitChecks } from './leg-limit.ts';
 import { legAngleChecks, legVoltsChecks, neutralCurrentChecks } from './legs.ts';
 import { linkEndsChecks } from './link-ends.ts';
 import { motorStartChecks } from './motor-start.ts';
+import { packSharingChecks } from './pack-sharing.ts';
 import { packsForPowerChecks } from './packs-for-power.ts';
 import { preChargeChecks } from './pre-charge.ts';
 import { restVoltageChecks } from './rest-voltage.ts';
@@ -39,6 +40,7 @@ export const outsideChecks: readonly OutsideCheck[] = [
   ...clampZeroChecks,
   ...jointChecks,
   ...restVoltageChecks,
+  ...packSharingChecks,
   ...linkEndsChecks,
   ...runByVoltageChecks,
   ...heatChecks,
