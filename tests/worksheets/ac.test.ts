@@ -25,7 +25,7 @@ const sheet =
   };
 const outOf = (result: ReturnType<AnyWorksheet['compute']>) => {
   if (!result.ok) throw new Error(result.reason.id);
-  return result.out as Record<string, never>;
+  return result.out as Readonly<Record<string, number | undefined>>;
 };
 const amps = fc.integer({ min: 0, max: 400 }).map((tenths) => tenths / 10);
 
@@ -198,7 +198,7 @@ describe('limit of one leg', () => {
   });
 
   it('gives no more with a smaller breaker, more heat or a smaller inverter', () => {
-    const most = (change: Record<string, unknown>): number => outOf(at(change)).mostWatts;
+    const most = (change: Record<string, unknown>) => outOf(at(change)).mostWatts;
     expect(most({ breakerAmps: 15 })).toBe(2880);
     expect(most({ breakerAmps: 15, breakerKind: 'full' })).toBe(3600);
     expect(most({ leftShare: 0.5 })).toBe(3000);
@@ -254,8 +254,8 @@ describe('motor start', () => {
     });
     const { longestM } = outOf(at({}));
     expect(outOf(at({ lengthM: longestM })).motorShare).toBeCloseTo(0.85, 6);
-    expect(outOf(at({ lengthM: 1.01 * longestM })).verdict).toBe('dips');
-    expect(outOf(at({ lengthM: 0.99 * longestM })).verdict).toBe('starts');
+    expect(outOf(at({ lengthM: 1.01 * longestM! })).verdict).toBe('dips');
+    expect(outOf(at({ lengthM: 0.99 * longestM! })).verdict).toBe('starts');
   });
 
   it('gives one leg half of the surge', () => {
@@ -308,12 +308,12 @@ describe('bond check', () => {
 
   it('names a load from which it can tell', () => {
     const { needAmps } = outOf(at({ groundAmps: 0, loadAmps: 0.3 }));
-    expect(outOf(at({ groundAmps: 0, loadAmps: 1.001 * needAmps })).verdict).toBe('oneBond');
+    expect(outOf(at({ groundAmps: 0, loadAmps: 1.001 * needAmps! })).verdict).toBe('oneBond');
   });
 
   it('finds the ohms of the other path again', () => {
     const { expectedAmps, groundOhms } = outOf(at({ groundAmps: 0 }));
-    expect(outOf(at({ groundAmps: expectedAmps })).seenOhms).toBeCloseTo(groundOhms, 9);
+    expect(outOf(at({ groundAmps: expectedAmps })).seenOhms).toBeCloseTo(groundOhms!, 9);
   });
 });
 

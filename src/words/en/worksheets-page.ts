@@ -13,6 +13,23 @@ export const worksheetPage = {
     'from memory': 'from memory: confirm it before you rely on it',
     'common practice': 'common practice',
   },
+  memory: (sources: string): string =>
+    `From memory, not read for this page: ${sources}. Confirm it before you rely on it.`,
+  trace: {
+    title: 'Where the numbers come from',
+    lede: 'For each worksheet its formulas, its sources, the outside figures it is held to, and how far the worst of them is off.',
+    explained:
+      'An outside figure was printed by somebody else, or worked out without this code. Figures from memory and from practice are tried too, and not counted. The same table is printed by the project’s own tests.',
+    worksheet: 'Worksheet',
+    formulas: 'Formulas',
+    sources: 'Sources',
+    checks: 'Outside checks',
+    worst: 'Worst difference',
+    link: 'Where these numbers come from, for every worksheet',
+    held: (sources: number, figures: number): string =>
+      `${sources} ${sources === 1 ? 'source' : 'sources'}, ${figures} ${figures === 1 ? 'figure' : 'figures'}`,
+    off: (share: number): string => (share < 1e-6 ? 'none' : `${Number((100 * share).toPrecision(2))} %`),
+  },
   leavesOut: 'What it leaves out',
   formulas: 'All formulas and limits',
   limits: 'Limits of the numbers',

@@ -1,10 +1,5 @@
 import { abs, add, type Complex, complex, divide, multiply, unit } from 'mathjs';
-import {
-  leastStartShare,
-  lockedAmpsOf,
-  motorStart,
-  startOf,
-} from '../../../src/worksheets/ac/motor-start.ts';
+import { lockedAmpsOf, motorStart, startOf } from '../../../src/worksheets/ac/motor-start.ts';
 import { codeLetterVa } from '../../../src/worksheets/tables/nec-430-7-b.ts';
 import { checksOf } from './check.ts';
 
@@ -87,7 +82,6 @@ export const motorStartChecks = checksOf('motor-start', [
         'fullPrecision',
       ] as const,
   ),
-  ['torque-85', torque, 'published', 'share of torque', 0.72, () => leastStartShare ** 2, 'workedExample'],
   [
     'torque-sheet',
     torque,

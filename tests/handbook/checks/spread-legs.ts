@@ -16,7 +16,6 @@ const differencing =
   'Published example of the largest differencing method, {8, 7, 6, 5, 4}: optimum 15 and 15';
 const greedy =
   'Published counter-example to the greedy method, nine numbers from 1 to 41: difference 0 exists';
-const balancing = 'Article on balancing a panel: three units of 10 A on one leg ask for 30 A';
 
 export const spreadLegsChecks = checksOf('spread-legs', [
   ['p01', sets, 'published', '{19, 17, 13, 9, 6}', 32, () => fuller([19, 17, 13, 9, 6]), 'exact'],
@@ -64,18 +63,6 @@ export const spreadLegsChecks = checksOf('spread-legs', [
     'fuller leg',
     107,
     () => fuller([1, 11, 16, 19, 20, 30, 36, 40, 41]),
-    'exact',
-  ],
-  [
-    'three-tens',
-    balancing,
-    'published',
-    'all three together',
-    30,
-    () => {
-      const found = landed([10, 10, 10]);
-      return found && found.amps1 + found.amps2;
-    },
     'exact',
   ],
 ]);
