@@ -1,5 +1,5 @@
 import { getFact, isFactId } from '../site/facts.ts';
-import type { SiteSheet } from '../site/sheet.ts';
+import type { PvString, SiteSheet } from '../site/sheet.ts';
 import { legFacts } from '../worksheets/ac/topology.ts';
 import { energyCellV, nominalJoules, usualUsableShare } from '../worksheets/battery-dc/bank-energy.ts';
 import { isNumber } from '../worksheets/check-inputs.ts';
@@ -12,6 +12,12 @@ const restCellV = 3.3;
 /** A figure of one inverter for all of them on this battery. */
 const ofAllUnits = (sheet: SiteSheet, each: number | null): number | null =>
   each === null ? null : each * sheet.parallelUnits;
+
+/** A figure of the string of that row; nothing where there is none. */
+function ofString(sheet: SiteSheet, row: number, figure: (string: PvString) => number): number | null {
+  const string = sheet.strings[row];
+  return string ? figure(string) : null;
+}
 
 /** Facts that a worksheet wants and the sheet holds only in parts. */
 const derived: Readonly<Record<string, (sheet: SiteSheet, row: number) => number | string | null>> = {
@@ -36,10 +42,10 @@ const derived: Readonly<Record<string, (sheet: SiteSheet, row: number) => number
     (inverter.ratedW * parallelUnits) / legFacts['common-120'].legVolts,
   'derived.necBasis': ({ codeBasis }) => (codeBasis === 'us-nec' ? 'nec-2023' : 'other'),
   'derived.pvPlace': ({ codeBasis }) => (codeBasis === 'us-nec' ? 'dwelling' : 'otherCode'),
-  'derived.stringVocRatedV': (sheet, row) => {
-    const string = sheet.strings[row];
-    return string ? string.vocV * string.modulesInSeries : null;
-  },
+  'derived.stringVmpRatedV': (sheet, row) => ofString(sheet, row, (each) => each.vmpV * each.modulesInSeries),
+  'derived.stringIscA': (sheet, row) => ofString(sheet, row, (each) => each.iscA * each.parallel),
+  'derived.stringImpA': (sheet, row) => ofString(sheet, row, (each) => each.impA * each.parallel),
+  'derived.stringVocRatedV': (sheet, row) => ofString(sheet, row, (each) => each.vocV * each.modulesInSeries),
 };
 
 /**

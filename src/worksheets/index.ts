@@ -23,6 +23,7 @@ import { linkEnds } from './link/link-ends.ts';
 import { runByVoltage } from './link/run-by-voltage.ts';
 import { cellTemperature } from './pv/cell-temperature.ts';
 import { insulationPosition } from './pv/insulation-position.ts';
+import { pvRun } from './pv/pv-run.ts';
 import { stringCurrent } from './pv/string-current.ts';
 import { stringLength } from './pv/string-length.ts';
 import { stringWindow } from './pv/string-window.ts';
@@ -32,6 +33,7 @@ export const worksheets: readonly AnyWorksheet[] = [
   stringWindow,
   stringLength,
   stringCurrent,
+  pvRun,
   cellTemperature,
   insulationPosition,
   preCharge,

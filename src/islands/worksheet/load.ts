@@ -20,6 +20,10 @@ export const loadWorksheet: Readonly<Record<string, () => Promise<LoadedWorkshee
     worksheet: (await import('../../worksheets/pv/string-current.ts')).stringCurrent,
     words: (await import('../../words/en/worksheets/string-current.ts')).stringCurrent,
   }),
+  'pv-run': async () => ({
+    worksheet: (await import('../../worksheets/pv/pv-run.ts')).pvRun,
+    words: (await import('../../words/en/worksheets/pv-run.ts')).pvRun,
+  }),
   'cell-temperature': async () => ({
     worksheet: (await import('../../worksheets/pv/cell-temperature.ts')).cellTemperature,
     words: (await import('../../words/en/worksheets/cell-temperature.ts')).cellTemperature,

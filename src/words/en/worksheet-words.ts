@@ -5,6 +5,7 @@ export const worksheetWordsOf: Readonly<Record<string, () => Promise<WorksheetWo
   'string-window': async () => (await import('./worksheets/string-window.ts')).stringWindow,
   'string-length': async () => (await import('./worksheets/string-length.ts')).stringLength,
   'string-current': async () => (await import('./worksheets/string-current.ts')).stringCurrent,
+  'pv-run': async () => (await import('./worksheets/pv-run.ts')).pvRun,
   'cell-temperature': async () => (await import('./worksheets/cell-temperature.ts')).cellTemperature,
   'insulation-position': async () => (await import('./worksheets/insulation-position.ts')).insulationPosition,
   'pre-charge': async () => (await import('./worksheets/pre-charge.ts')).preCharge,

@@ -19,6 +19,7 @@ import { neutralCurrent } from './worksheets/neutral-current.ts';
 import { packSharing } from './worksheets/pack-sharing.ts';
 import { packsForPower } from './worksheets/packs-for-power.ts';
 import { preCharge } from './worksheets/pre-charge.ts';
+import { pvRun } from './worksheets/pv-run.ts';
 import { restVoltage } from './worksheets/rest-voltage.ts';
 import { runByVoltage } from './worksheets/run-by-voltage.ts';
 import { runtime } from './worksheets/runtime.ts';
@@ -32,6 +33,7 @@ export const worksheetWords: Readonly<Record<string, WorksheetWords>> = {
   'string-window': stringWindow,
   'string-length': stringLength,
   'string-current': stringCurrent,
+  'pv-run': pvRun,
   'cell-temperature': cellTemperature,
   'insulation-position': insulationPosition,
   'pre-charge': preCharge,

@@ -57,8 +57,8 @@ export const iec60228class5 = {
  * cables of the Modelica Buildings library (ECM type, 45 °C) agree at 16, 25 and 120 mm².
  */
 export const iec60228aluminium = {
-  source: 'iec-60228-2004',
-  clause: 'Table 2 (class 2, aluminium), from memory',
+  source: 'iec-60228-2004-al',
+  clause: 'Table 2 (class 2, aluminium)',
   baseC: 20,
   coefficientPerC: 0.00403,
   rows: [

@@ -17,6 +17,7 @@ import { motorStartChecks } from './motor-start.ts';
 import { packSharingChecks } from './pack-sharing.ts';
 import { packsForPowerChecks } from './packs-for-power.ts';
 import { preChargeChecks } from './pre-charge.ts';
+import { pvRunChecks } from './pv-run.ts';
 import { restVoltageChecks } from './rest-voltage.ts';
 import { runByVoltageChecks } from './run-by-voltage.ts';
 import { spreadLegsChecks } from './spread-legs.ts';
@@ -27,6 +28,7 @@ import { stringWindowChecks } from './string-window.ts';
 /** Every published figure that a worksheet is held to. */
 export const outsideChecks: readonly OutsideCheck[] = [
   ...stringWindowChecks,
+  ...pvRunChecks,
   ...stringCurrentChecks,
   ...stringLengthChecks,
   ...cellTemperatureChecks,
