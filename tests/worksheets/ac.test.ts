@@ -381,7 +381,11 @@ describe('filled from the demo sites', () => {
   it('knows what the AC sheets ask of them', () => {
     expect(prefill(legLimit, sallowCreek, 0)).toMatchObject({ ratedWatts: 6000, legLimitWatts: 3000 });
     expect(prefill(motorStart, sallowCreek, 0)).toMatchObject({ surgeVa: 12_000, batteryVolts: 42 });
-    expect(prefill(commonNeutral, ternLedge, 0)).toMatchObject({ codeBasis: 'other', areaMm2: 6 });
+    expect(prefill(commonNeutral, ternLedge, 0)).toMatchObject({
+      codeBasis: 'other',
+      areaMm2: 6,
+      sourceAmps: 25,
+    });
     expect(prefill(joinOutputs, ternLedge, 0)).toMatchObject({ rated1Watts: 3000, topology: 'common-120' });
     expect(prefill(spreadLegs, ternLedge, 0)).toEqual({ topology: 'common-120' });
   });

@@ -44,7 +44,7 @@ export const commonNeutral = defineWorksheet({
   inputs: {
     breaker1Amps: { kind: 'current', min: 1, max: 400 },
     breaker2Amps: { kind: 'current', min: 1, max: 400 },
-    sourceAmps: { kind: 'current', min: 1, max: 1000, optional: true },
+    sourceAmps: { kind: 'current', min: 1, max: 1000, optional: true, from: ['derived.commonAmps'] },
     areaMm2: { kind: 'wireSize', min: 1, max: 260, from: ['outputFeeder.areaMm2'] },
     metal: { options: ['copper', 'aluminium'], default: 'copper' },
     insulation: { options: ['60', '75', '90'], default: '75' },
