@@ -11,6 +11,7 @@ import { autonomy } from './battery-dc/autonomy.ts';
 import { clampZero } from './battery-dc/clamp-zero.ts';
 import { dcPath } from './battery-dc/dc-path.ts';
 import { idleDraw } from './battery-dc/idle-draw.ts';
+import { inverterCable } from './battery-dc/inverter-cable.ts';
 import { jointMillivolts } from './battery-dc/joint-millivolts.ts';
 import { packSharing } from './battery-dc/pack-sharing.ts';
 import { packsForPower } from './battery-dc/packs-for-power.ts';
@@ -23,6 +24,7 @@ import { linkEnds } from './link/link-ends.ts';
 import { runByVoltage } from './link/run-by-voltage.ts';
 import { cellTemperature } from './pv/cell-temperature.ts';
 import { insulationPosition } from './pv/insulation-position.ts';
+import { pvNow } from './pv/pv-now.ts';
 import { pvRun } from './pv/pv-run.ts';
 import { stringCurrent } from './pv/string-current.ts';
 import { stringLength } from './pv/string-length.ts';
@@ -35,6 +37,7 @@ export const worksheets: readonly AnyWorksheet[] = [
   stringCurrent,
   pvRun,
   cellTemperature,
+  pvNow,
   insulationPosition,
   preCharge,
   idleDraw,
@@ -46,6 +49,7 @@ export const worksheets: readonly AnyWorksheet[] = [
   jointMillivolts,
   restVoltage,
   packSharing,
+  inverterCable,
   linkEnds,
   runByVoltage,
   heatRise,

@@ -8,6 +8,7 @@ import { dcPath } from './worksheets/dc-path.ts';
 import { heatRise } from './worksheets/heat-rise.ts';
 import { idleDraw } from './worksheets/idle-draw.ts';
 import { insulationPosition } from './worksheets/insulation-position.ts';
+import { inverterCable } from './worksheets/inverter-cable.ts';
 import { joinOutputs } from './worksheets/join-outputs.ts';
 import { jointMillivolts } from './worksheets/joint-millivolts.ts';
 import { legAngle } from './worksheets/leg-angle.ts';
@@ -19,6 +20,7 @@ import { neutralCurrent } from './worksheets/neutral-current.ts';
 import { packSharing } from './worksheets/pack-sharing.ts';
 import { packsForPower } from './worksheets/packs-for-power.ts';
 import { preCharge } from './worksheets/pre-charge.ts';
+import { pvNow } from './worksheets/pv-now.ts';
 import { pvRun } from './worksheets/pv-run.ts';
 import { restVoltage } from './worksheets/rest-voltage.ts';
 import { runByVoltage } from './worksheets/run-by-voltage.ts';
@@ -35,6 +37,7 @@ export const worksheetWords: Readonly<Record<string, WorksheetWords>> = {
   'string-current': stringCurrent,
   'pv-run': pvRun,
   'cell-temperature': cellTemperature,
+  'pv-now': pvNow,
   'insulation-position': insulationPosition,
   'pre-charge': preCharge,
   'idle-draw': idleDraw,
@@ -46,6 +49,7 @@ export const worksheetWords: Readonly<Record<string, WorksheetWords>> = {
   'joint-millivolts': jointMillivolts,
   'rest-voltage': restVoltage,
   'pack-sharing': packSharing,
+  'inverter-cable': inverterCable,
   'link-ends': linkEnds,
   'run-by-voltage': runByVoltage,
   'heat-rise': heatRise,

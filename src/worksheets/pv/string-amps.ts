@@ -29,14 +29,18 @@ export type CodeBasis = (typeof codeBases)[number];
 export const editionOf = (basis: CodeBasis): NecEdition | undefined =>
   basis === 'other' ? undefined : (basis.slice(4) as NecEdition);
 
-/** What the code makes of the short-circuit current of strings in parallel on one conductor [A]. */
-export interface CodeAmps {
-  /** All strings together, from the labels. */
-  readonly iscAmps: number;
+/** The two currents that a conductor is judged by [A]. */
+export interface ConductorAmps {
   /** Maximum circuit current: what a conductor must bear where it lies. */
   readonly maximumAmps: number;
   /** What conductor and device must be rated for, no factors. */
   readonly ratedAmps: number;
+}
+
+/** What the code makes of the short-circuit current of strings in parallel on one conductor [A]. */
+export interface CodeAmps extends ConductorAmps {
+  /** All strings together, from the labels. */
+  readonly iscAmps: number;
 }
 
 export function codeAmps(iscEach: number, strings: number): CodeAmps {
@@ -59,7 +63,7 @@ export interface ConductorRules {
 }
 
 /** `undefined` where the table has no row for the conductor, or it is too hot for its insulation. */
-export function conductorRules(amps: CodeAmps, place: ConductorInPlace): ConductorRules | undefined {
+export function conductorRules(amps: ConductorAmps, place: ConductorInPlace): ConductorRules | undefined {
   const ampacity = ampacityOf(place);
   if (!ampacity) return undefined;
   const plainAmps = Math.min(ampacity.tableAmps, ampacity.terminationAmps);
@@ -93,7 +97,7 @@ export interface SmallestSizes {
 }
 
 export function smallestSizes(
-  amps: CodeAmps,
+  amps: ConductorAmps,
   place: Omit<ConductorInPlace, 'areaMm2'>,
   device: { readonly amps: number; readonly edition: NecEdition } | undefined,
 ): SmallestSizes {

@@ -8,6 +8,7 @@ import { dcPathChecks } from './dc-path.ts';
 import { heatChecks } from './heat-rise.ts';
 import { idleChecks } from './idle-draw.ts';
 import { insulationChecks } from './insulation-position.ts';
+import { inverterCableChecks } from './inverter-cable.ts';
 import { joinOutputsChecks } from './join-outputs.ts';
 import { jointChecks } from './joint-millivolts.ts';
 import { legLimitChecks } from './leg-limit.ts';
@@ -17,6 +18,7 @@ import { motorStartChecks } from './motor-start.ts';
 import { packSharingChecks } from './pack-sharing.ts';
 import { packsForPowerChecks } from './packs-for-power.ts';
 import { preChargeChecks } from './pre-charge.ts';
+import { pvNowChecks } from './pv-now.ts';
 import { pvRunChecks } from './pv-run.ts';
 import { restVoltageChecks } from './rest-voltage.ts';
 import { runByVoltageChecks } from './run-by-voltage.ts';
@@ -28,6 +30,7 @@ import { stringWindowChecks } from './string-window.ts';
 /** Every published figure that a worksheet is held to. */
 export const outsideChecks: readonly OutsideCheck[] = [
   ...stringWindowChecks,
+  ...pvNowChecks,
   ...pvRunChecks,
   ...stringCurrentChecks,
   ...stringLengthChecks,
@@ -43,6 +46,7 @@ export const outsideChecks: readonly OutsideCheck[] = [
   ...jointChecks,
   ...restVoltageChecks,
   ...packSharingChecks,
+  ...inverterCableChecks,
   ...linkEndsChecks,
   ...runByVoltageChecks,
   ...heatChecks,
