@@ -28,6 +28,10 @@ export const loadWorksheet: Readonly<Record<string, () => Promise<LoadedWorkshee
     worksheet: (await import('../../worksheets/pv/cell-temperature.ts')).cellTemperature,
     words: (await import('../../words/en/worksheets/cell-temperature.ts')).cellTemperature,
   }),
+  'pv-now': async () => ({
+    worksheet: (await import('../../worksheets/pv/pv-now.ts')).pvNow,
+    words: (await import('../../words/en/worksheets/pv-now.ts')).pvNow,
+  }),
   'insulation-position': async () => ({
     worksheet: (await import('../../worksheets/pv/insulation-position.ts')).insulationPosition,
     words: (await import('../../words/en/worksheets/insulation-position.ts')).insulationPosition,
