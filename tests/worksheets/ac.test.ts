@@ -366,7 +366,7 @@ describe('joining outputs', () => {
     });
     fc.assert(
       fc.property(any, (change) => {
-        if (outOf(at(change)).verdict !== 'join') return;
+        if (String(outOf(at(change)).verdict) !== 'join') return;
         joined++;
         expect(Math.max(change.highVolts, change.lowVolts, change.otherLegVolts)).toBeLessThan(5);
         expect([change.heldS, change.locked]).toEqual([60, 'yes']);

@@ -48,6 +48,38 @@ export const loadWorksheet: Readonly<Record<string, () => Promise<LoadedWorkshee
     worksheet: (await import('../../worksheets/battery-dc/dc-path.ts')).dcPath,
     words: (await import('../../words/en/worksheets/dc-path.ts')).dcPath,
   }),
+  runtime: async () => ({
+    worksheet: (await import('../../worksheets/battery-dc/runtime.ts')).runtime,
+    words: (await import('../../words/en/worksheets/runtime.ts')).runtime,
+  }),
+  autonomy: async () => ({
+    worksheet: (await import('../../worksheets/battery-dc/autonomy.ts')).autonomy,
+    words: (await import('../../words/en/worksheets/autonomy.ts')).autonomy,
+  }),
+  'packs-for-power': async () => ({
+    worksheet: (await import('../../worksheets/battery-dc/packs-for-power.ts')).packsForPower,
+    words: (await import('../../words/en/worksheets/packs-for-power.ts')).packsForPower,
+  }),
+  'clamp-zero': async () => ({
+    worksheet: (await import('../../worksheets/battery-dc/clamp-zero.ts')).clampZero,
+    words: (await import('../../words/en/worksheets/clamp-zero.ts')).clampZero,
+  }),
+  'joint-millivolts': async () => ({
+    worksheet: (await import('../../worksheets/battery-dc/joint-millivolts.ts')).jointMillivolts,
+    words: (await import('../../words/en/worksheets/joint-millivolts.ts')).jointMillivolts,
+  }),
+  'rest-voltage': async () => ({
+    worksheet: (await import('../../worksheets/battery-dc/rest-voltage.ts')).restVoltage,
+    words: (await import('../../words/en/worksheets/rest-voltage.ts')).restVoltage,
+  }),
+  'pack-sharing': async () => ({
+    worksheet: (await import('../../worksheets/battery-dc/pack-sharing.ts')).packSharing,
+    words: (await import('../../words/en/worksheets/pack-sharing.ts')).packSharing,
+  }),
+  'inverter-cable': async () => ({
+    worksheet: (await import('../../worksheets/battery-dc/inverter-cable.ts')).inverterCable,
+    words: (await import('../../words/en/worksheets/inverter-cable.ts')).inverterCable,
+  }),
   'link-ends': async () => ({
     worksheet: (await import('../../worksheets/link/link-ends.ts')).linkEnds,
     words: (await import('../../words/en/worksheets/link-ends.ts')).linkEnds,
