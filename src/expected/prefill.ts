@@ -38,8 +38,11 @@ const derived: Readonly<Record<string, (sheet: SiteSheet, row: number) => number
   'derived.surgeWatts': (sheet) => ofAllUnits(sheet, sheet.inverter.surgeW),
   'derived.idleWatts': (sheet) => ofAllUnits(sheet, sheet.inverter.idleW),
   'derived.legLimitWatts': (sheet) => ofAllUnits(sheet, sheet.inverter.legLimitW),
-  'derived.commonAmps': ({ inverter, parallelUnits }) =>
-    (inverter.ratedW * parallelUnits) / legFacts['common-120'].legVolts,
+  // A second source passes through and may give more; one of unknown size may give anything.
+  'derived.commonAmps': ({ inverter, parallelUnits, secondSource }) =>
+    secondSource.kind !== 'none' && secondSource.ratedW === null
+      ? null
+      : Math.max(inverter.ratedW * parallelUnits, secondSource.ratedW ?? 0) / legFacts['common-120'].legVolts,
   'derived.necBasis': ({ codeBasis }) => (codeBasis === 'us-nec' ? 'nec-2023' : 'other'),
   'derived.pvPlace': ({ codeBasis }) => (codeBasis === 'us-nec' ? 'dwelling' : 'otherCode'),
   'derived.stringVmpRatedV': (sheet, row) => ofString(sheet, row, (each) => each.vmpV * each.modulesInSeries),

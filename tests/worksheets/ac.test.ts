@@ -386,6 +386,15 @@ describe('filled from the demo sites', () => {
       areaMm2: 6,
       sourceAmps: 25,
     });
+    const commonAmps = (secondSource: Partial<typeof sallowCreek.secondSource>) =>
+      prefill(
+        commonNeutral,
+        { ...sallowCreek, secondSource: { ...sallowCreek.secondSource, ...secondSource } },
+        0,
+      ).sourceAmps;
+    expect(commonAmps({})).toBe(50);
+    expect(commonAmps({ ratedW: 12_000 })).toBe(100);
+    expect(commonAmps({ ratedW: null })).toBeUndefined();
     expect(prefill(joinOutputs, ternLedge, 0)).toMatchObject({ rated1Watts: 3000, topology: 'common-120' });
     expect(prefill(spreadLegs, ternLedge, 0)).toEqual({ topology: 'common-120' });
   });

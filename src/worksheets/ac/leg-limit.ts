@@ -68,6 +68,8 @@ export const legLimit = defineWorksheet({
     if ((angle === undefined || angle === 0) && given.wattsAcross > 0)
       return refuse('worksheet.leg-limit.nothingAcross');
     const legs = angle === undefined ? 1 : 2;
+    // In step both legs are one to the inverter; only the breaker's poles tell them apart.
+    const canBeUneven = legs === 2 && angle !== 0;
     const ratedWatts = given.ratedWatts * given.leftShare;
     const byLabel = given.legLimitWatts ?? given.ratedWatts / (angle === undefined || angle === 0 ? 1 : 2);
     const legWatts = byLabel * given.leftShare;
@@ -98,8 +100,9 @@ export const legLimit = defineWorksheet({
       totalWatts,
       fullerAmps: fuller / legVolts,
       spareWatts: Math.max(0, Math.min(legWatts, breakerWatts) - fuller),
-      moveWatts: legs === 1 ? undefined : Math.abs(leg1Watts - leg2Watts) / 2,
-      unevenShare: legs === 1 || totalWatts === 0 ? undefined : Math.abs(leg1Watts - leg2Watts) / totalWatts,
+      moveWatts: !canBeUneven ? undefined : Math.abs(leg1Watts - leg2Watts) / 2,
+      unevenShare:
+        !canBeUneven || totalWatts === 0 ? undefined : Math.abs(leg1Watts - leg2Watts) / totalWatts,
     });
   },
   working(given, out) {

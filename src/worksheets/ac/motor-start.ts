@@ -184,7 +184,7 @@ export const motorStart = defineWorksheet({
       ...(out.verdict === 'dips' || out.verdict === 'both'
         ? [out.longestM === undefined ? 'sourceLow' : 'shorter']
         : []),
-      ...(given.connection === 'leg' && out.roomVa !== undefined ? ['oneLegHasHalf'] : []),
+      ...(out.roomVa !== undefined && out.roomVa < given.surgeVa! ? ['oneLegHasHalf'] : []),
       ...(out.verdict === 'starts' ? [] : ['softStart']),
       'voltAmps',
     ];

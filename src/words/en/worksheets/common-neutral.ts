@@ -12,7 +12,7 @@ export const commonNeutral: WorksheetWords = {
     sourceAmps: {
       label: 'Most the source gives at 120 V, for good',
       symbol: 'S',
-      hint: 'All units on this output together. Empty: the breakers alone set the end.',
+      hint: 'All units on this output together, or a generator or utility that passes through: the larger. Empty: the breakers alone set the end.',
       limit: 'One site.',
     },
     areaMm2: { label: 'The neutral’s size', symbol: 'A', limit: 'The table ends at 500 kcmil.' },

@@ -107,6 +107,7 @@ export const spreadLegs: WorksheetWords = {
   },
   leavesOut: [
     'Time of day: two landings may be even on paper and uneven at noon.',
+    'At 120/208 V, loads from leg to leg: their amps stand at an angle to those of the legs, and add to a little less.',
     'Power factor, and how full each circuit’s conductor is.',
     'Places in the panel: which slots feed which leg. Measure leg to leg before you trust the pattern.',
   ],
