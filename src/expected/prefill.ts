@@ -37,6 +37,10 @@ const derived: Readonly<Record<string, (sheet: SiteSheet, row: number) => number
   'derived.ratedWatts': (sheet) => sheet.inverter.ratedW * sheet.parallelUnits,
   'derived.surgeWatts': (sheet) => ofAllUnits(sheet, sheet.inverter.surgeW),
   'derived.idleWatts': (sheet) => ofAllUnits(sheet, sheet.inverter.idleW),
+  // What protects the battery cable: its fuse, else a main breaker. A plain switch protects nothing.
+  'derived.mainDeviceA': ({ fuse, mainSwitch }) =>
+    fuse.fitted !== false ? fuse.ratedA : mainSwitch.kind === 'breaker' ? mainSwitch.ratedA : null,
+  'derived.mainDeviceBreaksA': ({ fuse }) => (fuse.fitted !== false ? fuse.interruptingA : null),
   'derived.legLimitWatts': (sheet) => ofAllUnits(sheet, sheet.inverter.legLimitW),
   // A second source passes through and may give more; one of unknown size may give anything.
   'derived.commonAmps': ({ inverter, parallelUnits, secondSource }) =>
@@ -44,6 +48,7 @@ const derived: Readonly<Record<string, (sheet: SiteSheet, row: number) => number
       ? null
       : Math.max(inverter.ratedW * parallelUnits, secondSource.ratedW ?? 0) / legFacts['common-120'].legVolts,
   'derived.necBasis': ({ codeBasis }) => (codeBasis === 'us-nec' ? 'nec-2023' : 'other'),
+  'derived.fuseBasis': ({ codeBasis }) => (codeBasis === 'us-nec' ? 'nec-2023' : codeBasis),
   'derived.pvPlace': ({ codeBasis }) => (codeBasis === 'us-nec' ? 'dwelling' : 'otherCode'),
   'derived.stringVmpRatedV': (sheet, row) => ofString(sheet, row, (each) => each.vmpV * each.modulesInSeries),
   'derived.stringIscA': (sheet, row) => ofString(sheet, row, (each) => each.iscA * each.parallel),

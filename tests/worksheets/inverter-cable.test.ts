@@ -50,6 +50,12 @@ describe('cable and fuse for the inverter', () => {
     ['a fuse over the cable', { fuseAmps: 300 }, { fuse: 'tooLarge' }],
     ['no fuse yet', { fuseAmps: undefined }, { fuse: 'toChoose', leastFuseAmps: 200 }],
     ['small breaking capacity', { interruptingAmps: 5000 }, { breaking: 'cannot' }],
+    ['breaking capacity hardly over the sum', { interruptingAmps: 10_000 }, { breaking: 'close' }],
+    [
+      'breaking capacity over the label’s figure',
+      { interruptingAmps: 10_000, packShortAmps: 5000 },
+      { breaking: 'breaks' },
+    ],
     ['breaking capacity unknown', { interruptingAmps: undefined }, { breaking: 'notChecked' }],
     ['pack resistance unknown', { packOhms: undefined }, { breaking: 'notChecked', shortAmps: undefined }],
     [

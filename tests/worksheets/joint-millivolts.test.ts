@@ -42,6 +42,7 @@ describe('one joint by millivolts', () => {
   it('warns of heat by watts, also of what it will be at most amps', () => {
     expect(remarksOf({ volts: 0.02 })).toContain('hot');
     expect(remarksOf({ volts: 0.15, amps: 150 })).toContain('burning');
+    expect(remarksOf({ volts: 0.1, amps: 100 })).toContain('wouldBurn');
     expect(remarksOf({})).not.toContain('hot');
   });
 

@@ -81,7 +81,7 @@ export function smallestCableMm2(
 
 /**
  * Current a bank drives into a dead short at its posts [A]: volts over the resistance of its packs in parallel. Cable
- * is left out, so that it errs high.
+ * is left out, which errs high; a resistance printed too high errs low.
  */
 export const prospectiveAmps = (volts: number, packOhms: number, packs: number): number =>
   (packs * volts) / packOhms;

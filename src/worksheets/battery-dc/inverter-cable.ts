@@ -22,6 +22,11 @@ const mostDropShare = 0.02;
 const warmC = 75;
 /** The curve is drawn from the lowest volts to this many times them. */
 const drawn = { times: 1.4, steps: 40 };
+/**
+ * A device must break this many times a short worked out from the packs’ resistance, which a data sheet may print too
+ * high. This project’s choice.
+ */
+const breakTimes = 1.25;
 /** Beyond this it is bars and an engineer, not one cable [A]. Common practice. */
 const mostAmps = 2000;
 const hair = 1e-9;
@@ -39,8 +44,14 @@ const inputs = {
   termination: { options: ['c60', 'c75'], default: 'c75' },
   ambientC: { kind: 'temperature', min: -40, max: 90, default: 40, signed: true },
   conductors: { kind: 'count', min: 2, max: 40, default: 2 },
-  fuseAmps: { kind: 'current', min: 10, max: 2000, optional: true, from: ['fuse.ratedA'] },
-  interruptingAmps: { kind: 'current', min: 100, max: 200_000, optional: true, from: ['fuse.interruptingA'] },
+  fuseAmps: { kind: 'current', min: 10, max: 2000, optional: true, from: ['derived.mainDeviceA'] },
+  interruptingAmps: {
+    kind: 'current',
+    min: 100,
+    max: 200_000,
+    optional: true,
+    from: ['derived.mainDeviceBreaksA'],
+  },
   fullVolts: { kind: 'voltage', min: 10, max: 90, from: ['derived.fullVolts'] },
   packs: { kind: 'count', min: 1, max: 64, from: ['battery.packs'] },
   packOhms: {
@@ -57,7 +68,7 @@ const inputs = {
 const outputs = {
   cable: { verdicts: ['fits', 'thin', 'tooHot', 'noParallel', 'notChecked'], headline: true },
   fuse: { verdicts: ['fits', 'tooSmall', 'tooLarge', 'toChoose', 'notChecked'], headline: true },
-  breaking: { verdicts: ['breaks', 'cannot', 'notChecked'], headline: true },
+  breaking: { verdicts: ['breaks', 'close', 'cannot', 'notChecked'], headline: true },
   amps: { kind: 'current', headline: true },
   ratedAmps: { kind: 'current', headline: true },
   plainAmps: { kind: 'current' },
@@ -115,12 +126,7 @@ export const inverterCable = defineWorksheet({
                 : fuseAmps > (rules.mostDeviceAmps ?? 0) + hair
                   ? ('tooLarge' as const)
                   : ('fits' as const),
-      breaking:
-        shortAmps === undefined || given.interruptingAmps === undefined
-          ? ('notChecked' as const)
-          : given.interruptingAmps >= shortAmps
-            ? ('breaks' as const)
-            : ('cannot' as const),
+      breaking: breakingOf(given, shortAmps),
       amps,
       ratedAmps: edition === undefined ? undefined : ratedAmps,
       plainAmps: rules?.plainAmps,
@@ -153,7 +159,9 @@ export const inverterCable = defineWorksheet({
       ...(out.shortAmps === undefined
         ? []
         : [say(given.packShortAmps === undefined ? 'short' : 'shortLabel', given, out)]),
-      say('drop', given, out, { ohmsPerM: cableResistance(given.areaMm2, warmC).ohmsPerM }),
+      say('drop', given, out, {
+        oneWayOhms: given.lengthM * cableResistance(given.areaMm2, warmC).ohmsPerM,
+      }),
     ];
   },
   remarks(given, out) {
@@ -232,4 +240,10 @@ const cableOf = (given: In) => ({
 function shortOf({ packs, packOhms, packShortAmps, fullVolts }: In): Out['shortAmps'] {
   if (packShortAmps !== undefined) return packs * packShortAmps;
   return packOhms === undefined ? undefined : prospectiveAmps(fullVolts, packOhms, packs);
+}
+
+function breakingOf({ interruptingAmps, packShortAmps }: In, shortAmps: number | undefined): Out['breaking'] {
+  if (shortAmps === undefined || interruptingAmps === undefined) return 'notChecked';
+  if (interruptingAmps < shortAmps) return 'cannot';
+  return packShortAmps === undefined && interruptingAmps < breakTimes * shortAmps ? 'close' : 'breaks';
 }

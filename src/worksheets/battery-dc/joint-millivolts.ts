@@ -39,7 +39,7 @@ export const jointMillivolts = defineWorksheet({
       min: 1,
       max: 2000,
       optional: true,
-      from: ['fuse.ratedA', 'mainSwitch.ratedA'],
+      from: ['derived.mainDeviceA', 'mainSwitch.ratedA'],
     },
   },
   outputs: {
@@ -99,7 +99,13 @@ export const jointMillivolts = defineWorksheet({
     const ids = [
       ...((out.ohms ?? 0) < leastOhms ? ['nothing'] : []),
       out.verdict,
-      ...(hottest >= burningWatts ? ['burning'] : hottest >= hotWatts ? ['hot'] : []),
+      ...((out.heatWatts ?? 0) >= burningWatts
+        ? ['burning']
+        : hottest >= burningWatts
+          ? ['wouldBurn']
+          : hottest >= hotWatts
+            ? ['hot']
+            : []),
       ...((out.timesTwin ?? 1) * highTimes < 1 ? ['twinWorse'] : []),
       ...(beside ? [] : ['noTwin']),
       ...(given.voltsError > coarseShare * given.volts ? ['coarse'] : []),

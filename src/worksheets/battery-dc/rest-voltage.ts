@@ -66,12 +66,15 @@ export const restVoltage = defineWorksheet({
     const leastCellVolts = cellVolts - error - (before === 'discharged' ? 0 : settlingVolts);
     const mostCellVolts = cellVolts + error + (before === 'charged' ? 0 : settlingVolts);
     const band = chargeBand(leastCellVolts, mostCellVolts);
+    // Outwards to whole per cents: a decimal would claim what the volts do not hold.
+    const leastCharge = Math.floor(100 * band.least) / 100;
+    const mostCharge = Math.ceil(100 * band.most) / 100;
     const atRest = cellVolts <= restLimits.high;
     return give({
       verdict: atRest ? verdictOf(cellVolts, band) : ('notAtRest' as const),
-      leastCharge: atRest ? band.least : undefined,
-      mostCharge: atRest ? band.most : undefined,
-      width: atRest ? band.most - band.least : undefined,
+      leastCharge: atRest ? leastCharge : undefined,
+      mostCharge: atRest ? mostCharge : undefined,
+      width: atRest ? mostCharge - leastCharge : undefined,
       cellVolts,
       leastCellVolts,
       mostCellVolts,

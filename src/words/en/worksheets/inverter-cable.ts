@@ -128,6 +128,7 @@ export const inverterCable: WorksheetWords = {
       label: 'Breaking a dead short',
       verdicts: {
         breaks: 'It can break it',
+        close: 'Too close to rely on',
         cannot: 'It cannot break it',
         notChecked: 'Not checked: a figure is missing',
       },
@@ -196,7 +197,7 @@ export const inverterCable: WorksheetWords = {
     drop: {
       what: 'Volts lost, out and back, copper at 75 °C',
       formula: '2 × L × r × amps ÷ k',
-      numbers: '2 × {lengthM:length} × {ohmsPerM:resistance:mΩ}/m × {amps:current} ÷ {runs:count}',
+      numbers: '2 × {oneWayOhms:resistance:mΩ} in {lengthM:length} × {amps:current} ÷ {runs:count}',
       result: '{dropVolts:voltage}',
     },
   },
@@ -219,6 +220,8 @@ export const inverterCable: WorksheetWords = {
     'fuse-notChecked': 'The fuse is not checked against the cable.',
     'breaking-breaks':
       'A dead short at the bank drives about {shortAmps:current}; the device is made to break {interruptingAmps:current}. That must be its figure for DC.',
+    'breaking-close':
+      'A dead short at the bank drives about {shortAmps:current}, worked out from a resistance that may be printed too high. The {interruptingAmps:current} of the device leave too little in hand. Ask for the pack’s short-circuit current, or fit a device with a higher DC breaking capacity.',
     'breaking-cannot':
       'A dead short at the bank drives about {shortAmps:current}, more than the {interruptingAmps:current} the device can break. It would burst and go on burning. Fit one with a higher DC breaking capacity before this bank is used.',
     'breaking-notChecked':

@@ -111,6 +111,8 @@ export const jointMillivolts: WorksheetWords = {
     hot: 'With {hottestWatts:power} in the size of a thumb it is too hot to hold. Find out why before it is loaded like that for hours.',
     burning:
       '{hottestWatts:power} in one joint destroys it and what it sits on. Take the load off now, and isolate.',
+    wouldBurn:
+      'At most amps it would give off {hottestWatts:power}. That destroys it and what it sits on. Load it no harder until it is made up again.',
     twinWorse: 'Its twin is the worse one. Type that reading here as well.',
     noTwin:
       'The limit used here is common practice for such a part. A twin at the same amps, or its own first reading, judges better.',
