@@ -28,10 +28,6 @@ const eightAwg = (ambientC: number, conductors: number) =>
     ambientC,
     conductors,
   });
-const gauge = (areaMm2: number | undefined) =>
-  areaMm2 === undefined
-    ? undefined
-    : Math.round(36 - (39 * Math.log(Math.sqrt((4 * areaMm2) / Math.PI) / 25.4 / 0.005)) / Math.log(92));
 
 const mailing =
   'Technical mailing list on shared neutrals: two 20 A circuits of one leg put 40 A on the neutral';
@@ -39,7 +35,6 @@ const answers = 'Published answer on shared neutrals: 15 A and 15 A of one leg p
 const journal = 'Trade journal on conductor sizing, 8 AWG THHN at 40 °C, six in a raceway';
 const exam = 'Licence examination, 8 AWG THHN, six conductors in a raceway at 30 °C';
 const motors = 'Examination question, nine 8 AWG THHN in one conduit at 30 °C';
-const table = 'NEC 2023 table 310.16 as printed';
 
 export const commonNeutralChecks = checksOf('common-neutral', [
   ['40', mailing, 'published', 'neutral amps', 40, () => neutral({})?.neutralAmps, 'exact'],
@@ -55,24 +50,6 @@ export const commonNeutralChecks = checksOf('common-neutral', [
   ['thhn-40', journal, 'published', 'good for, A', 40.04, () => eightAwg(40, 6), 'rounded'],
   ['thhn-six', exam, 'published', 'good for, A', 44, () => eightAwg(30, 6), 'rounded'],
   ['thhn-nine', motors, 'published', 'good for, A', 38.5, () => eightAwg(30, 9), 'rounded'],
-  [
-    'size-60',
-    table,
-    'published',
-    'gauge that carries 40 A by the 60 °C column',
-    8,
-    () => gauge(neutral({ termination: '60' })?.needMm2),
-    'exact',
-  ],
-  [
-    'size-75',
-    table,
-    'published',
-    'gauge that carries 100 A by the 75 °C column',
-    3,
-    () => gauge(neutral({ breaker1Amps: 50, breaker2Amps: 50 })?.needMm2),
-    'exact',
-  ],
   [
     'site-50',
     'Worked by hand: 6 kW at 120 V on breakers of 50 and 50 A',
