@@ -32,8 +32,8 @@ const eightAwg = (ambientC: number, conductors: number) =>
 const mailing =
   'Technical mailing list on shared neutrals: two 20 A circuits of one leg put 40 A on the neutral';
 const answers = 'Published answer on shared neutrals: 15 A and 15 A of one leg put 30 A on the neutral';
-const journal = 'Trade journal on conductor sizing, 8 AWG THHN at 40 °C, six in a raceway';
-const exam = 'Licence examination, 8 AWG THHN, six conductors in a raceway at 30 °C';
+const journal = 'Article on conductor sizing, 8 AWG THHN at 40 °C, six in a raceway';
+const exam = 'Multiple-choice question with its answer, 8 AWG THHN, six conductors in a raceway at 30 °C';
 const motors = 'Examination question, nine 8 AWG THHN in one conduit at 30 °C';
 
 export const commonNeutralChecks = checksOf('common-neutral', [
