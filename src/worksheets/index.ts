@@ -24,6 +24,7 @@ import { linkEnds } from './link/link-ends.ts';
 import { runByVoltage } from './link/run-by-voltage.ts';
 import { cellTemperature } from './pv/cell-temperature.ts';
 import { insulationPosition } from './pv/insulation-position.ts';
+import { parallelStrings } from './pv/parallel-strings.ts';
 import { pvNow } from './pv/pv-now.ts';
 import { pvRun } from './pv/pv-run.ts';
 import { stringCurrent } from './pv/string-current.ts';
@@ -36,6 +37,7 @@ export const worksheets: readonly AnyWorksheet[] = [
   stringLength,
   stringCurrent,
   pvRun,
+  parallelStrings,
   cellTemperature,
   pvNow,
   insulationPosition,

@@ -24,6 +24,10 @@ export const loadWorksheet: Readonly<Record<string, () => Promise<LoadedWorkshee
     worksheet: (await import('../../worksheets/pv/pv-run.ts')).pvRun,
     words: (await import('../../words/en/worksheets/pv-run.ts')).pvRun,
   }),
+  'parallel-strings': async () => ({
+    worksheet: (await import('../../worksheets/pv/parallel-strings.ts')).parallelStrings,
+    words: (await import('../../words/en/worksheets/parallel-strings.ts')).parallelStrings,
+  }),
   'cell-temperature': async () => ({
     worksheet: (await import('../../worksheets/pv/cell-temperature.ts')).cellTemperature,
     words: (await import('../../words/en/worksheets/cell-temperature.ts')).cellTemperature,

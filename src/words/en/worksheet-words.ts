@@ -6,6 +6,7 @@ export const worksheetWordsOf: Readonly<Record<string, () => Promise<WorksheetWo
   'string-length': async () => (await import('./worksheets/string-length.ts')).stringLength,
   'string-current': async () => (await import('./worksheets/string-current.ts')).stringCurrent,
   'pv-run': async () => (await import('./worksheets/pv-run.ts')).pvRun,
+  'parallel-strings': async () => (await import('./worksheets/parallel-strings.ts')).parallelStrings,
   'cell-temperature': async () => (await import('./worksheets/cell-temperature.ts')).cellTemperature,
   'pv-now': async () => (await import('./worksheets/pv-now.ts')).pvNow,
   'insulation-position': async () => (await import('./worksheets/insulation-position.ts')).insulationPosition,

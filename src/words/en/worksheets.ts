@@ -19,6 +19,7 @@ import { motorStart } from './worksheets/motor-start.ts';
 import { neutralCurrent } from './worksheets/neutral-current.ts';
 import { packSharing } from './worksheets/pack-sharing.ts';
 import { packsForPower } from './worksheets/packs-for-power.ts';
+import { parallelStrings } from './worksheets/parallel-strings.ts';
 import { preCharge } from './worksheets/pre-charge.ts';
 import { pvNow } from './worksheets/pv-now.ts';
 import { pvRun } from './worksheets/pv-run.ts';
@@ -36,6 +37,7 @@ export const worksheetWords: Readonly<Record<string, WorksheetWords>> = {
   'string-length': stringLength,
   'string-current': stringCurrent,
   'pv-run': pvRun,
+  'parallel-strings': parallelStrings,
   'cell-temperature': cellTemperature,
   'pv-now': pvNow,
   'insulation-position': insulationPosition,

@@ -17,6 +17,7 @@ import { linkEndsChecks } from './link-ends.ts';
 import { motorStartChecks } from './motor-start.ts';
 import { packSharingChecks } from './pack-sharing.ts';
 import { packsForPowerChecks } from './packs-for-power.ts';
+import { parallelStringsChecks } from './parallel-strings.ts';
 import { preChargeChecks } from './pre-charge.ts';
 import { pvNowChecks } from './pv-now.ts';
 import { pvRunChecks } from './pv-run.ts';
@@ -30,6 +31,7 @@ import { stringWindowChecks } from './string-window.ts';
 /** Every published figure that a worksheet is held to. */
 export const outsideChecks: readonly OutsideCheck[] = [
   ...stringWindowChecks,
+  ...parallelStringsChecks,
   ...pvNowChecks,
   ...pvRunChecks,
   ...stringCurrentChecks,
