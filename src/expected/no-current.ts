@@ -3,10 +3,7 @@ import type { MeterSpec } from '../quantity/meter.ts';
 import { cautiousMeter, meterSpecOf } from '../site/meter.ts';
 import type { SiteSheet } from '../site/sheet.ts';
 
-/** A PV device may be moved up to this current on a zeroed clamp [A]. This project's choice; safety rule I6. */
-export const pvZeroAmps = 0.5;
-/** A battery circuit may be opened up to this current, which standby electronics draw [A]. This project's choice; safety rule I2 and I20. */
-export const batteryZeroAmps = 2;
+export { batteryZeroAmps, pvZeroAmps } from '../worksheets/battery-dc/zero-amps.ts';
 
 /** Last digits that clamps have [A]. */
 const clampDigits = { tenths: 0.1, hundredths: 0.01 } as const;

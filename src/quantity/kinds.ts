@@ -23,6 +23,8 @@ export const quantityKinds = [
   'airflow',
   'ratio',
   'irradiance',
+  'speed',
+  'money',
   'count',
 ] as const;
 
@@ -44,7 +46,7 @@ interface KindFacts {
  * Three kinds are not held in SI: charge in ampere-hours, temperatures in °C, conductor areas in mm². The trade
  * and every published table use those, so converting twice would only add slips.
  * A `ratio` is a fraction inside and a percentage outside; a `temperatureCoefficient` is a fraction per °C
- * inside and %/°C outside; `wireSize` is the conductor's area, typed and shown as AWG or mm².
+ * inside and %/°C outside; `money` is in whatever the person counts in; `wireSize` is the conductor's area, typed and shown as AWG or mm².
  */
 export const kindFacts: Record<QuantityKind, KindFacts> = {
   voltage: { insideUnit: 'V', maxMagnitude: 2000, belowZero: false },
@@ -67,5 +69,7 @@ export const kindFacts: Record<QuantityKind, KindFacts> = {
   airflow: { insideUnit: 'm³/s', maxMagnitude: 100, belowZero: false },
   ratio: { insideUnit: '', maxMagnitude: 100, belowZero: false },
   irradiance: { insideUnit: 'W/m²', maxMagnitude: 2500, belowZero: false },
+  speed: { insideUnit: 'm/s', maxMagnitude: 100, belowZero: false },
+  money: { insideUnit: '', maxMagnitude: 1e7, belowZero: false },
   count: { insideUnit: '', maxMagnitude: 1e6, belowZero: false },
 };

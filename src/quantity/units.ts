@@ -46,6 +46,8 @@ const rows: Record<Exclude<QuantityKind, 'wireSize'>, UnitRow[]> = {
   power: [
     ['mW', 1e-3, ['milliwatt', 'milliwatts'], 'typedOnly'],
     ['W', 1, ['w', 'watt', 'watts']],
+    // The mechanical horsepower, 550 ft·lbf/s, of American motor plates.
+    ['hp', 745.69987, ['HP', 'Hp', 'horsepower'], 'typedOnly'],
     ['kW', 1e3, ['kw', 'KW', 'kilowatt', 'kilowatts']],
     ['MW', 1e6, [], 'typedOnly'],
   ],
@@ -117,6 +119,13 @@ const rows: Record<Exclude<QuantityKind, 'wireSize'>, UnitRow[]> = {
     ['W/m²', 1, ['w/m2', 'w/m²', 'w/m^2', 'W/m^2']],
     ['kW/m²', 1e3, ['kw/m2', 'kw/m²'], 'typedOnly'],
   ],
+  speed: [
+    ['m/s', 1, ['mps', 'metres per second', 'meters per second'], 'metric'],
+    ['mph', 0.44704, ['mi/h', 'miles per hour'], 'us'],
+    ['km/h', 1 / 3.6, ['kmh', 'kph'], 'typedOnly'],
+    ['kn', 1852 / 3600, ['kt', 'knot', 'knots'], 'typedOnly'],
+  ],
+  money: [['', 1, []]],
   count: [['', 1, []]],
 };
 
@@ -172,6 +181,7 @@ const usualUnit: Partial<Record<QuantityKind, [us: string, metric: string]>> = {
   altitude: ['ft', 'm'],
   wireSize: ['AWG', 'mm²'],
   airflow: ['cfm', 'm³/h'],
+  speed: ['mph', 'm/s'],
   ratio: ['%', '%'],
 };
 

@@ -26,6 +26,8 @@ export interface InputWords {
   /** Why it must lie within its bounds; follows "Between x and y." Not for choices. */
   readonly limit?: string;
   readonly options?: Readonly<Record<string, string>>;
+  /** Of a list: the words of each column. */
+  readonly columns?: Readonly<Record<string, InputWords>>;
 }
 
 export interface OutputWords {

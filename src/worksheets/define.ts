@@ -42,7 +42,20 @@ export interface TimedReadingsField {
   readonly signed?: true;
 }
 
-export type Field = NumberField | ChoiceField | TimedReadingsField;
+/** A few words of the person's own, such as the name of a circuit. */
+export interface TextColumn {
+  readonly text: true;
+  /** Characters at most. */
+  readonly most: number;
+}
+
+/** A list of like things, one a row. Rows left blank count for nothing; none at all is an empty list. */
+export interface RowsField {
+  readonly rows: Readonly<Record<string, NumberField | TextColumn>>;
+  readonly mostRows: number;
+}
+
+export type Field = NumberField | ChoiceField | TimedReadingsField | RowsField;
 export type Fields = Readonly<Record<string, Field>>;
 
 /** A reading and when it was taken [s]. */
@@ -51,18 +64,26 @@ export interface TimedReading {
   readonly value: number;
 }
 
+type ColumnValue<C> = C extends TextColumn
+  ? string
+  : C extends { optional: true }
+    ? number | undefined
+    : number;
+
 export type FieldValue<F extends Field> = F extends TimedReadingsField
   ? readonly TimedReading[]
-  : F extends ChoiceField
-    ? F['options'][number]
-    : F extends { optional: true }
-      ? number | undefined
-      : number;
+  : F extends RowsField
+    ? readonly { readonly [K in keyof F['rows']]: ColumnValue<F['rows'][K]> }[]
+    : F extends ChoiceField
+      ? F['options'][number]
+      : F extends { optional: true }
+        ? number | undefined
+        : number;
 
 /** The inputs that `compute` gets: every field in its inside unit and within its bounds. */
 export type ValuesOf<F extends Fields> = { readonly [K in keyof F]: FieldValue<F[K]> };
 
-/** A result: a number of a kind, or one of a few named verdicts. */
+/** A result: a number of a kind, one of a few named verdicts, or some of the names that the person typed. */
 export type Output =
   | {
       readonly kind: QuantityKind;
@@ -71,12 +92,17 @@ export type Output =
       readonly decimals?: number;
       readonly headline?: true;
     }
-  | { readonly verdicts: readonly string[]; readonly headline?: true };
+  | { readonly verdicts: readonly string[]; readonly headline?: true }
+  | { readonly names: true; readonly headline?: true };
 export type Outputs = Readonly<Record<string, Output>>;
 
 /** A number is left out where it has no meaning for these inputs, never NaN. */
 export type ResultsOf<O extends Outputs> = {
-  readonly [K in keyof O]: O[K] extends { verdicts: readonly (infer V)[] } ? V : number | undefined;
+  readonly [K in keyof O]: O[K] extends { verdicts: readonly (infer V)[] }
+    ? V
+    : O[K] extends { names: true }
+      ? readonly string[]
+      : number | undefined;
 };
 
 export interface SourceRef {

@@ -37,6 +37,12 @@ const examples: Record<string, string> = {
   'pre-charge': 'sourceVolts=51.2&resistorOhms=33&capacitanceF=20&readings=1~29.9;2~32.7;5~33',
   'idle-draw': 'busVolts=52.5&amps=2&bankJoules=18.4',
   'dc-path': 'batteryVolts=52.4&inverterVolts=51.4&amps=120&lengthM=1.8&areaMm2=4/0 AWG',
+  'common-neutral': 'breaker1Amps=50&breaker2Amps=50&sourceAmps=50&areaMm2=8 AWG',
+  'leg-limit': 'ratedWatts=6000&legLimitWatts=3000&breakerAmps=20&watts1=1500&watts2=400',
+  'spread-legs': 'circuits=Freezer~4~~1;Lights~3~~1;Pump~10~2~;Warmer~12.5~~',
+  'motor-start': 'motorVolts=240&lockedAmps=48&sourceVolts=240&lengthM=60&areaMm2=6 AWG&surgeVa=12000',
+  'bond-currents': 'loadAmps=10&groundAmps=2.8&lengthM=60&neutralMm2=6 AWG&groundMm2=10 AWG',
+  'join-outputs': 'volts1=120&volts2=120.4&highVolts=2&lowVolts=1&otherLegVolts=2&heldS=60&locked=yes',
 };
 
 describe('the shelf of worksheets', () => {
@@ -120,6 +126,40 @@ describe('the shelf of worksheets', () => {
     }
     await page.locator('[data-remark="worksheet.pre-charge.load"]').waitFor();
     expect(await page.locator('.headline dd').first().textContent()).toBe('Held back by a load');
+  });
+
+  test('takes a list: a row a circuit, added, filled, restored by the link, removed', async ({ visitor }) => {
+    const page = await open(visitor, 'spread-legs/?units=metric&legAmps=30');
+    const rows = page.locator('.list-row');
+    const before = await rows.count();
+    await page.getByRole('button', { name: 'Add a row' }).click();
+    expect(await rows.count()).toBe(before + 1);
+    for (const [at, [name, amps]] of [
+      ['Freezer', '4'],
+      ['Lights', '3,5'],
+    ].entries()) {
+      const boxes = rows.nth(at).locator('input');
+      await boxes.nth(0).fill(name!);
+      await boxes.nth(1).fill(amps!);
+      await boxes.nth(3).fill('1');
+    }
+    await page.locator('[data-remark="worksheet.spread-legs.pairs"]').waitFor();
+    await rows.nth(1).locator('input').nth(1).fill('many');
+    expect(await page.locator('#w-circuits-error').textContent()).toContain('Row 2');
+    await rows.nth(1).locator('input').nth(1).fill('3.5');
+    await page.waitForURL(/circuits=Freezer/);
+    await page.reload();
+    await page.locator('.headline').getByText('Freezer').waitFor();
+    await page.getByRole('button', { name: 'Remove: Row 2' }).click();
+    await page.locator('[data-remark="worksheet.spread-legs.lonePair"]').waitFor();
+  });
+
+  test('shows where every number comes from', async ({ visitor }) => {
+    const page = await visitor.open('worksheets/');
+    await page.locator('main a[href$="/worksheets/trace/"]').click();
+    expect(await page.locator('.trace tbody tr').count()).toBe(worksheets.length);
+    await page.setViewportSize({ width: 320, height: 640 });
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
   });
 
   test('opens from a step on the numbers that decided there, the timed readings too', async ({ visitor }) => {

@@ -39,6 +39,59 @@ describe('filling a worksheet from the site sheet', () => {
     );
   });
 
+  it('counts watts and idle draw of every unit, and leaves them empty where one is not known', () => {
+    const { inverter } = sallowCreek;
+    const two = { ...sallowCreek, parallelUnits: 2 };
+    const filled = prefill(worksheetById('packs-for-power'), two, 0);
+    expect(filled).toMatchObject({ acWatts: 2 * inverter.ratedW, surgeWatts: 2 * inverter.surgeW! });
+    expect(filled.idleWatts).toBe(2 * inverter.idleW!);
+    const unknown = { ...two, inverter: { ...inverter, surgeW: null, idleW: null } };
+    const left = prefill(worksheetById('packs-for-power'), unknown, 0);
+    expect(left.surgeWatts).toBeUndefined();
+    expect(left.idleWatts).toBeUndefined();
+  });
+
+  it('takes for the cable’s protection what is fitted: a fuse, else a breaker, never a plain switch', () => {
+    const cable = worksheetById('inverter-cable');
+    const noFuse = { ...sallowCreek, fuse: { ...sallowCreek.fuse, fitted: false } };
+    const breaker = { ...noFuse.mainSwitch, kind: 'breaker' as const, ratedA: 250 };
+    expect(prefill(cable, sallowCreek, 0).fuseAmps).toBe(200);
+    expect(prefill(cable, noFuse, 0).fuseAmps).toBeUndefined();
+    const behindBreaker = prefill(cable, { ...noFuse, mainSwitch: breaker }, 0);
+    expect(behindBreaker.fuseAmps).toBe(250);
+    expect(behindBreaker.interruptingAmps).toBeUndefined();
+  });
+
+  it.each(
+    [
+      'runtime',
+      'autonomy',
+      'packs-for-power',
+      'inverter-cable',
+      'joint-millivolts',
+      'pack-sharing',
+      'rest-voltage',
+      'clamp-zero',
+      'run-by-voltage',
+    ].flatMap((id) => sites.map((sheet) => ({ id, name: sheet.name, sheet }))),
+  )('fills $id at $name up to what is read on the spot', ({ id, sheet }) => {
+    const read: Readonly<Record<string, object>> = {
+      runtime: { loadWatts: 800 },
+      autonomy: { dayJoules: 5 * 3.6e6 },
+      'joint-millivolts': { volts: 0.01, amps: 80 },
+      'pack-sharing': { packAmps: [{ amps: 40 }, { amps: 38 }] },
+      'rest-voltage': { volts: sheet.battery.cellsInSeries * 3.3 },
+      'clamp-zero': { readAmps: 12 },
+    };
+    const worksheet = worksheetById(id);
+    const fields = Object.entries(worksheet.inputs as Record<string, Field>);
+    const defaults = fields.map(([name, field]) => [name, 'default' in field ? field.default : undefined]);
+    const given = { ...Object.fromEntries(defaults), ...prefill(worksheet, sheet, 0), ...read[id] };
+    const checked = checkInputs(worksheet, given);
+    expect(checked.ok, JSON.stringify(checked)).toBe(true);
+    expect(checked.ok && worksheet.compute(checked.inputs).ok).toBe(true);
+  });
+
   it('leaves a field empty where the sheet does not know', () => {
     const unknown = { ...sallowCreek, precharge: { resistorOhm: null, ratedW: null, ratedEnergyJ: null } };
     expect(prefill(worksheetById('pre-charge'), unknown, 0).resistorOhms).toBeUndefined();

@@ -16,17 +16,35 @@ async function start(): Promise<Simulation> {
  * Anything the simulator writes to its error output fails the test that asked.
  */
 export async function simulate(netlist: string): Promise<Waves> {
+  const result = await run(netlist);
+  if (result.dataType !== 'real')
+    throw new Error('ngspice answered in complex numbers where real ones were asked for');
+  const waves = Object.fromEntries(result.data.map((wave) => [wave.name, wave.values as number[]]));
+  if (Object.keys(waves).length === 0) throw new Error('ngspice answered with nothing');
+  return waves;
+}
+
+/** The same for a netlist with one `.ac` point: the magnitude of each node voltage and source current, nothing else. */
+export async function simulateAc(netlist: string): Promise<Readonly<Record<string, number>>> {
+  const result = await run(netlist);
+  if (result.dataType !== 'complex')
+    throw new Error('ngspice answered in real numbers where complex ones were asked for');
+  return Object.fromEntries(
+    result.data.flatMap((wave) => {
+      const value = wave.values[0];
+      return value ? [[wave.name, Math.hypot(value.real, value.img)]] : [];
+    }),
+  );
+}
+
+async function run(netlist: string) {
   engine ??= start();
   const simulation = await engine;
   simulation.setNetList(netlist);
   const result = await simulation.runSim();
   const errors = simulation.getError().filter((line) => line.trim() !== '');
   if (errors.length > 0) throw new Error(`ngspice: ${errors.join('\n')}`);
-  if (result.dataType !== 'real')
-    throw new Error('ngspice answered in complex numbers where real ones were asked for');
-  const waves = Object.fromEntries(result.data.map((wave) => [wave.name, wave.values as number[]]));
-  if (Object.keys(waves).length === 0) throw new Error('ngspice answered with nothing');
-  return waves;
+  return result;
 }
 
 /** The value of a wave at a time, on a straight line between two points of the simulator. */

@@ -16,6 +16,13 @@ function anyValue(field: Field): fc.Arbitrary<unknown> {
     });
     return fc.array(row, { maxLength: 6 }).map((rows) => rows.toSorted((a, b) => a.tS - b.tS));
   }
+  if ('rows' in field) {
+    const cells = Object.entries(field.rows).map(([column, kind]) => [
+      column,
+      'text' in kind ? fc.constantFrom('', 'Freezer', 'Lights', 'Pump') : anyValue(kind),
+    ]);
+    return fc.array(fc.record(Object.fromEntries(cells)), { maxLength: Math.min(8, field.mostRows) });
+  }
   const { min, max } = field;
   const inside =
     field.kind === 'count'

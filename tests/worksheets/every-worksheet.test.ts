@@ -61,6 +61,7 @@ describe.each(worksheets.map((worksheet) => ({ id: worksheet.id, worksheet })))(
         for (const [name, output] of outputsOf(worksheet)) {
           const value = result.out[name];
           if ('verdicts' in output) expect(output.verdicts, name).toContain(value);
+          else if ('names' in output) expect(Array.isArray(value), name).toBe(true);
           else if (value !== undefined) expect(Number.isFinite(value), `${name} is ${value}`).toBe(true);
         }
         const names = outputsOf(worksheet).map(([name]) => name);

@@ -50,6 +50,12 @@ describe('words of the worksheets', () => {
         expect(Object.keys(words.outputs).sort()).toEqual(outputs.map(([name]) => name).sort());
         for (const [name, field] of inputs) {
           if ('kind' in field) expect(words.inputs[name]!.limit, name).toBeTruthy();
+          if ('rows' in field) {
+            const columns = words.inputs[name]!.columns ?? {};
+            expect(Object.keys(columns).sort()).toEqual(Object.keys(field.rows).sort());
+            for (const [column, kind] of Object.entries(field.rows))
+              if ('kind' in kind) expect(columns[column]!.limit, column).toBeTruthy();
+          }
           if ('options' in field)
             expect(Object.keys(words.inputs[name]!.options ?? {}).sort()).toEqual([...field.options].sort());
         }

@@ -118,6 +118,7 @@ function shown(
   words: WorksheetWords,
   units: UnitSystem,
 ): string {
+  if ('names' in output) return (value as readonly string[]).join(', ') || '–';
   if ('verdicts' in output) return words.outputs[name]?.verdicts?.[String(value)] ?? String(value);
   return show(value as number, output.kind, units, { unit: output.unit, decimals: output.decimals });
 }

@@ -22,7 +22,7 @@ const mostRows = 20;
 export function TimedRows({ box, field, words, rows, units, error, onRows }: TimedRowsProps) {
   const { timed } = worksheetPage;
   const change = (at: number, part: Partial<TypedRow>): void =>
-    onRows(rows.map((row, each) => (each === at ? { ...row, ...part } : row)));
+    onRows(rows.map((row, each) => (each === at ? ({ ...row, ...part } as TypedRow) : row)));
   return (
     <fieldset class="field timed" data-error={error ? '' : undefined} aria-describedby={`${box}-hint`}>
       <legend>{words.label}</legend>
@@ -35,13 +35,13 @@ export function TimedRows({ box, field, words, rows, units, error, onRows }: Tim
           <Cell
             label={`${timed.row(at + 1)}, ${timed.at}`}
             unit="s"
-            text={row.at}
+            text={row.at ?? ''}
             onType={(text) => change(at, { at: text })}
           />
           <Cell
             label={`${timed.row(at + 1)}, ${words.label}`}
             unit={usualUnitOf(field.timed, units)}
-            text={row.value}
+            text={row.value ?? ''}
             onType={(text) => change(at, { value: text })}
           />
           <button

@@ -4,10 +4,11 @@ import type { UnitSystem } from '../../quantity/kinds.ts';
 import type { SiteSheet } from '../../site/sheet.ts';
 import { worksheetPage } from '../../words/en/worksheets-page.ts';
 import type { WorksheetWords } from '../../words/worksheet-words.ts';
-import { isTimed } from '../../worksheets/check-inputs.ts';
+import { isRows, isTimed } from '../../worksheets/check-inputs.ts';
 import type { AnyWorksheet } from '../../worksheets/define.ts';
 import { FieldBox } from './FieldBox.tsx';
 import { LinkAndPrint } from './LinkAndPrint.tsx';
+import { ListRows } from './ListRows.tsx';
 import { fromQuery, toQuery } from './link.ts';
 import { ResultPlate } from './ResultPlate.tsx';
 import { fieldError } from './sentences.ts';
@@ -112,6 +113,13 @@ export function WorksheetApp({ worksheet, words, currentSheet }: AppProps) {
           const wrong = errors[name] && fieldError(errors[name], field, fieldWords, typed.units);
           return isTimed(field) ? (
             <TimedRows
+              key={name}
+              {...{ box, field, words: fieldWords, units: typed.units, error: wrong }}
+              rows={typed.rows[name] ?? []}
+              onRows={(rows) => change({ ...typed, rows: { ...typed.rows, [name]: rows } })}
+            />
+          ) : isRows(field) ? (
+            <ListRows
               key={name}
               {...{ box, field, words: fieldWords, units: typed.units, error: wrong }}
               rows={typed.rows[name] ?? []}

@@ -1,21 +1,27 @@
 import type { UnitSystem } from '../../quantity/kinds.ts';
-import { isChoice, isTimed } from '../../worksheets/check-inputs.ts';
-import type { AnyWorksheet } from '../../worksheets/define.ts';
-import { fieldsOf, type Typed, type TypedRow } from './typed.ts';
+import { isChoice, isRows, isTimed } from '../../worksheets/check-inputs.ts';
+import type { AnyWorksheet, Field } from '../../worksheets/define.ts';
+import { fieldsOf, isBlank, type Typed, type TypedRow } from './typed.ts';
 
 /** Longer than anything a person types in a box, and what a link from elsewhere may not go beyond. */
 const longestText = 60;
-const mostRows = 20;
+const mostReadings = 20;
+
+/** The cells of a row in the order they stand in a link; nothing for a field that has no rows. */
+const cellsOf = (field: Field): readonly string[] | undefined =>
+  isTimed(field) ? ['at', 'value'] : isRows(field) ? Object.keys(field.rows) : undefined;
+/** What parts cells and rows in a link cannot stand within one. */
+const bare = (cell: string | undefined): string => (cell ?? '').replace(/[~;]/g, ' ');
 
 /** The query of an address that carries what is typed, in words of the form so that a person can read it. */
 export function toQuery(worksheet: AnyWorksheet, typed: Typed): string {
   const query = new URLSearchParams({ units: typed.units });
   for (const [name, field] of fieldsOf(worksheet)) {
-    if (isTimed(field)) {
-      const rows = (typed.rows[name] ?? []).filter(
-        ({ at, value }) => at.trim() !== '' || value.trim() !== '',
-      );
-      if (rows.length > 0) query.set(name, rows.map(({ at, value }) => `${at}~${value}`).join(';'));
+    const cells = cellsOf(field);
+    if (cells) {
+      const rows = (typed.rows[name] ?? []).filter((row) => !isBlank(row));
+      if (rows.length > 0)
+        query.set(name, rows.map((row) => cells.map((cell) => bare(row[cell])).join('~')).join(';'));
     } else if ((typed.texts[name] ?? '').trim() !== '') {
       query.set(name, typed.texts[name]!.trim());
     }
@@ -31,13 +37,14 @@ export function fromQuery(worksheet: AnyWorksheet, query: string): Typed | undef
   for (const [name, field] of fieldsOf(worksheet)) {
     const text = given.get(name)?.trim();
     if (text === undefined || text === '') continue;
-    if (isTimed(field)) {
+    const cells = cellsOf(field);
+    if (cells) {
       rows[name] = text
         .split(';')
-        .slice(0, mostRows)
+        .slice(0, isRows(field) ? field.mostRows : mostReadings)
         .map((row) => {
-          const [at = '', value = ''] = row.split('~');
-          return { at: at.slice(0, longestText), value: value.slice(0, longestText) };
+          const parts = row.split('~');
+          return Object.fromEntries(cells.map((cell, at) => [cell, (parts[at] ?? '').slice(0, longestText)]));
         });
     } else if (isChoice(field) ? field.options.includes(text) : text.length <= longestText) {
       texts[name] = text;

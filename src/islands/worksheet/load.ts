@@ -12,6 +12,30 @@ export const loadWorksheet: Readonly<Record<string, () => Promise<LoadedWorkshee
     worksheet: (await import('../../worksheets/pv/string-window.ts')).stringWindow,
     words: (await import('../../words/en/worksheets/string-window.ts')).stringWindow,
   }),
+  'string-length': async () => ({
+    worksheet: (await import('../../worksheets/pv/string-length.ts')).stringLength,
+    words: (await import('../../words/en/worksheets/string-length.ts')).stringLength,
+  }),
+  'string-current': async () => ({
+    worksheet: (await import('../../worksheets/pv/string-current.ts')).stringCurrent,
+    words: (await import('../../words/en/worksheets/string-current.ts')).stringCurrent,
+  }),
+  'pv-run': async () => ({
+    worksheet: (await import('../../worksheets/pv/pv-run.ts')).pvRun,
+    words: (await import('../../words/en/worksheets/pv-run.ts')).pvRun,
+  }),
+  'parallel-strings': async () => ({
+    worksheet: (await import('../../worksheets/pv/parallel-strings.ts')).parallelStrings,
+    words: (await import('../../words/en/worksheets/parallel-strings.ts')).parallelStrings,
+  }),
+  'cell-temperature': async () => ({
+    worksheet: (await import('../../worksheets/pv/cell-temperature.ts')).cellTemperature,
+    words: (await import('../../words/en/worksheets/cell-temperature.ts')).cellTemperature,
+  }),
+  'pv-now': async () => ({
+    worksheet: (await import('../../worksheets/pv/pv-now.ts')).pvNow,
+    words: (await import('../../words/en/worksheets/pv-now.ts')).pvNow,
+  }),
   'insulation-position': async () => ({
     worksheet: (await import('../../worksheets/pv/insulation-position.ts')).insulationPosition,
     words: (await import('../../words/en/worksheets/insulation-position.ts')).insulationPosition,
@@ -27,6 +51,38 @@ export const loadWorksheet: Readonly<Record<string, () => Promise<LoadedWorkshee
   'dc-path': async () => ({
     worksheet: (await import('../../worksheets/battery-dc/dc-path.ts')).dcPath,
     words: (await import('../../words/en/worksheets/dc-path.ts')).dcPath,
+  }),
+  runtime: async () => ({
+    worksheet: (await import('../../worksheets/battery-dc/runtime.ts')).runtime,
+    words: (await import('../../words/en/worksheets/runtime.ts')).runtime,
+  }),
+  autonomy: async () => ({
+    worksheet: (await import('../../worksheets/battery-dc/autonomy.ts')).autonomy,
+    words: (await import('../../words/en/worksheets/autonomy.ts')).autonomy,
+  }),
+  'packs-for-power': async () => ({
+    worksheet: (await import('../../worksheets/battery-dc/packs-for-power.ts')).packsForPower,
+    words: (await import('../../words/en/worksheets/packs-for-power.ts')).packsForPower,
+  }),
+  'clamp-zero': async () => ({
+    worksheet: (await import('../../worksheets/battery-dc/clamp-zero.ts')).clampZero,
+    words: (await import('../../words/en/worksheets/clamp-zero.ts')).clampZero,
+  }),
+  'joint-millivolts': async () => ({
+    worksheet: (await import('../../worksheets/battery-dc/joint-millivolts.ts')).jointMillivolts,
+    words: (await import('../../words/en/worksheets/joint-millivolts.ts')).jointMillivolts,
+  }),
+  'rest-voltage': async () => ({
+    worksheet: (await import('../../worksheets/battery-dc/rest-voltage.ts')).restVoltage,
+    words: (await import('../../words/en/worksheets/rest-voltage.ts')).restVoltage,
+  }),
+  'pack-sharing': async () => ({
+    worksheet: (await import('../../worksheets/battery-dc/pack-sharing.ts')).packSharing,
+    words: (await import('../../words/en/worksheets/pack-sharing.ts')).packSharing,
+  }),
+  'inverter-cable': async () => ({
+    worksheet: (await import('../../worksheets/battery-dc/inverter-cable.ts')).inverterCable,
+    words: (await import('../../words/en/worksheets/inverter-cable.ts')).inverterCable,
   }),
   'link-ends': async () => ({
     worksheet: (await import('../../worksheets/link/link-ends.ts')).linkEnds,
@@ -51,5 +107,29 @@ export const loadWorksheet: Readonly<Record<string, () => Promise<LoadedWorkshee
   'neutral-current': async () => ({
     worksheet: (await import('../../worksheets/ac/neutral-current.ts')).neutralCurrent,
     words: (await import('../../words/en/worksheets/neutral-current.ts')).neutralCurrent,
+  }),
+  'common-neutral': async () => ({
+    worksheet: (await import('../../worksheets/ac/common-neutral.ts')).commonNeutral,
+    words: (await import('../../words/en/worksheets/common-neutral.ts')).commonNeutral,
+  }),
+  'leg-limit': async () => ({
+    worksheet: (await import('../../worksheets/ac/leg-limit.ts')).legLimit,
+    words: (await import('../../words/en/worksheets/leg-limit.ts')).legLimit,
+  }),
+  'spread-legs': async () => ({
+    worksheet: (await import('../../worksheets/ac/spread-legs.ts')).spreadLegs,
+    words: (await import('../../words/en/worksheets/spread-legs.ts')).spreadLegs,
+  }),
+  'motor-start': async () => ({
+    worksheet: (await import('../../worksheets/ac/motor-start.ts')).motorStart,
+    words: (await import('../../words/en/worksheets/motor-start.ts')).motorStart,
+  }),
+  'bond-currents': async () => ({
+    worksheet: (await import('../../worksheets/ac/bond-currents.ts')).bondCurrents,
+    words: (await import('../../words/en/worksheets/bond-currents.ts')).bondCurrents,
+  }),
+  'join-outputs': async () => ({
+    worksheet: (await import('../../worksheets/ac/join-outputs.ts')).joinOutputs,
+    words: (await import('../../words/en/worksheets/join-outputs.ts')).joinOutputs,
   }),
 };

@@ -3,12 +3,21 @@ import type { MessageRef } from '../../quantity/message.ts';
 import { quantityMessages } from '../../words/en/quantity.ts';
 import { worksheetPage } from '../../words/en/worksheets-page.ts';
 import type { InputWords, WorksheetWords } from '../../words/worksheet-words.ts';
-import { isNumber } from '../../worksheets/check-inputs.ts';
+import { isNumber, isRows } from '../../worksheets/check-inputs.ts';
 import type { Field } from '../../worksheets/define.ts';
 import { fill, lastPart, show } from './say.ts';
 
 /** What is wrong with what stands in a box, and what is expected there. */
 export function fieldError(error: MessageRef, field: Field, words: InputWords, units: UnitSystem): string {
+  const { row, column } = error.params ?? {};
+  if (isRows(field) && row !== undefined) {
+    const at = worksheetPage.rows.row(Number(row));
+    const kind = field.rows[String(column)];
+    const cell = words.columns?.[String(column)];
+    if (!kind || 'text' in kind || !cell) return `${at}: ${worksheetPage.input.notText}`;
+    const { row: _row, column: _column, ...params } = error.params ?? {};
+    return `${at}, ${cell.label}: ${fieldError({ id: error.id, params }, kind, cell, units)}`;
+  }
   const typed = quantityMessages[error.id];
   if (typed) return typed(error.params ?? {});
   const reason = worksheetPage.input[lastPart(error.id) as keyof typeof worksheetPage.input];

@@ -4,14 +4,19 @@ import type { MessageRef } from '../../quantity/message.ts';
 import { type ParsedReading, parseReading } from '../../quantity/parse.ts';
 import { usualUnitOf } from '../../quantity/units.ts';
 import { awgOfArea } from '../../quantity/wire.ts';
-import { checkInputs, isChoice, isNumber, isTimed } from '../../worksheets/check-inputs.ts';
-import type { AnyWorksheet, Field, NumberField, TimedReading } from '../../worksheets/define.ts';
+import {
+  checkInputs,
+  isChoice,
+  isNumber,
+  isRows,
+  isTimed,
+  type Offered,
+  type OfferedRow,
+} from '../../worksheets/check-inputs.ts';
+import type { AnyWorksheet, Field, NumberField, RowsField, TimedReading } from '../../worksheets/define.ts';
 
-/** A row of readings over time, as typed. */
-export interface TypedRow {
-  readonly at: string;
-  readonly value: string;
-}
+/** A row as typed: `at` and `value` of a reading over time, or the columns of a list. A missing cell is an empty one. */
+export type TypedRow = Readonly<Record<string, string>>;
 
 /** What stands in the form, unread. */
 export interface Typed {
@@ -37,13 +42,21 @@ export const fieldsOf = (worksheet: AnyWorksheet): [string, Field][] =>
 export const unitOf = (field: NumberField, units: UnitSystem): string =>
   field.unit ?? usualUnitOf(field.kind, units);
 
+/** A list is shown with this many rows to begin with. */
+const blankRows = 3;
+
+export const isBlank = (row: TypedRow): boolean => Object.values(row).every((cell) => cell.trim() === '');
+
 /** The form before anybody types: the definition's own defaults. */
 export function emptyForm(worksheet: AnyWorksheet, units: UnitSystem): Typed {
   const texts = fieldsOf(worksheet).flatMap(([name, field]) => {
-    if (isTimed(field)) return [];
+    if (isTimed(field) || isRows(field)) return [];
     return [[name, field.default === undefined ? '' : textOf(field, field.default, units)] as const];
   });
-  const rows = fieldsOf(worksheet).flatMap(([name, field]) => (isTimed(field) ? [[name, []] as const] : []));
+  const rows = fieldsOf(worksheet).flatMap(([name, field]): [string, readonly TypedRow[]][] => {
+    if (isTimed(field)) return [[name, []]];
+    return isRows(field) ? [[name, Array.from({ length: blankRows }, () => ({}))]] : [];
+  });
   return { units, texts: Object.fromEntries(texts), rows: Object.fromEntries(rows) };
 }
 
@@ -78,7 +91,7 @@ export function echoOf(field: NumberField, text: string, units: UnitSystem): str
 
 /** Reads the whole form against the worksheet's definition. */
 export function readForm(worksheet: AnyWorksheet, typed: Typed): ReadForm {
-  const offered: Record<string, number | string | readonly TimedReading[] | undefined> = {};
+  const offered: Record<string, Offered> = {};
   const errors: Record<string, MessageRef> = {};
   const empty: string[] = [];
   for (const [name, field] of fieldsOf(worksheet)) {
@@ -87,6 +100,10 @@ export function readForm(worksheet: AnyWorksheet, typed: Typed): ReadForm {
     } else if (isTimed(field)) {
       const rows = readRows(typed.rows[name] ?? [], field.timed, typed.units);
       if (rows.ok) offered[name] = rows.readings;
+      else errors[name] = rows.reason;
+    } else if (isRows(field)) {
+      const rows = readList(field, typed.rows[name] ?? [], typed.units);
+      if (rows.ok) offered[name] = rows.rows;
       else errors[name] = rows.reason;
     } else {
       const text = typed.texts[name] ?? '';
@@ -114,7 +131,7 @@ function readRows(
   units: UnitSystem,
 ): { ok: true; readings: readonly TimedReading[] } | { ok: false; reason: MessageRef } {
   const readings: TimedReading[] = [];
-  for (const { at, value } of rows) {
+  for (const { at = '', value = '' } of rows) {
     if (at.trim() === '' && value.trim() === '') continue;
     if (at.trim() === '' || value.trim() === '')
       return { ok: false, reason: { id: 'worksheet.input.notReadings' } };
@@ -125,6 +142,32 @@ function readRows(
     readings.push({ tS: time.value, value: reading.value });
   }
   return { ok: true, readings };
+}
+
+function readList(
+  field: RowsField,
+  typed: readonly TypedRow[],
+  units: UnitSystem,
+): { ok: true; rows: readonly OfferedRow[] } | { ok: false; reason: MessageRef } {
+  const rows: OfferedRow[] = [];
+  for (const row of typed.filter((each) => !isBlank(each))) {
+    const cells: Record<string, number | string | undefined> = {};
+    for (const [column, kind] of Object.entries(field.rows)) {
+      const text = row[column]?.trim() ?? '';
+      if ('text' in kind) cells[column] = text;
+      else if (text !== '') {
+        const read = readText(kind, text, units);
+        if (!read.ok)
+          return {
+            ok: false,
+            reason: { id: read.reason.id, params: { ...read.reason.params, row: rows.length + 1, column } },
+          };
+        cells[column] = read.value;
+      }
+    }
+    rows.push(cells);
+  }
+  return { ok: true, rows };
 }
 
 /** The same numbers in the other units: each text that can be read is written anew, the rest stays as typed. */

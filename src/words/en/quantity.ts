@@ -23,6 +23,8 @@ export const quantityNames: Readonly<Record<string, string>> = {
   airflow: 'an airflow',
   ratio: 'a percentage',
   irradiance: 'irradiance',
+  speed: 'a speed',
+  money: 'an amount of money',
   count: 'a count',
 };
 

@@ -2,9 +2,10 @@ import { defineWorksheet } from '../define.ts';
 import { give, refuse } from '../result.ts';
 import { say } from '../say.ts';
 import { cableResistance, dropVolts } from './cable-resistance.ts';
+import { usualOhms } from './usual-joints.ts';
 
 /** Resistance of one sound bolted or crimped joint [Ω]. Common practice: up to 0.1 mΩ. */
-export const soundJointOhms = 0.0001;
+export const soundJointOhms = usualOhms.joint;
 /** A path above this many times what its parts add up to has something wrong in it. Common practice. */
 export const highPathTimes = 1.5;
 

@@ -16,6 +16,11 @@ export function arrayWatts(joules: number, windowS: number, chargePathEfficiency
   return joules / (windowS * chargePathEfficiency);
 }
 
+/** Power an inverter takes from the battery [W]: P_ac/η + P_idle, with idle counted on the DC side. */
+export function drawnWatts(acWatts: number, efficiency: number, idleDcWatts: number): number {
+  return acWatts / efficiency + idleDcWatts;
+}
+
 /**
  * DC amps an inverter takes: (P_ac/η + P_idle)/V, with idle counted on the DC side. Leave idle out when the
  * efficiency comes from a curve that already holds it.
@@ -26,7 +31,7 @@ export function inverterAmps(
   idleDcWatts: number,
   busVolts: number,
 ): number {
-  return (acWatts / efficiency + idleDcWatts) / busVolts;
+  return drawnWatts(acWatts, efficiency, idleDcWatts) / busVolts;
 }
 
 /** Conversion efficiency that a loaded reading implies once idle is taken off; above 1 the readings disagree. */

@@ -70,9 +70,11 @@ export const runByVoltage = defineWorksheet({
     });
   },
   working(given, out) {
+    // What was asked for may have been brought down: the line shows the volts that were used.
+    const used = (volts: number | undefined): number => (volts ?? 0) / given.cells;
     return [
-      say('charge', given, out),
-      say('float', given, out),
+      say('charge', given, out, { chargeCellV: used(out.chargeVolts) }),
+      say('float', given, out, { floatCellV: used(out.floatVolts) }),
       say('cut', given, out),
       say('restart', given, out),
       say('amps', given, out),

@@ -54,7 +54,7 @@ const outputs = {
     headline: true,
   },
   vocColdVolts: { kind: 'voltage', headline: true },
-  vocColdTableVolts: { kind: 'voltage' },
+  vocColdTableVolts: { kind: 'voltage', headline: true },
   vocHotVolts: { kind: 'voltage', headline: true },
   vmpHotVolts: { kind: 'voltage' },
   vmpHotSafeVolts: { kind: 'voltage', headline: true },
@@ -156,6 +156,9 @@ export const stringWindow = defineWorksheet({
       say('vmpHot', given, out),
       say('vmpHotSafe', given, out),
       say('mostModules', given, out, { eachVolts: (out.vocColdVolts ?? 0) / given.modules }),
+      ...(factor === undefined
+        ? []
+        : [say('mostModulesTable', given, out, { eachVolts: given.vocVolts * factor })]),
       say('leastModules', given, out, {
         startMargin,
         vocEachVolts: (out.vocHotVolts ?? 0) / given.modules,
@@ -169,6 +172,7 @@ export const stringWindow = defineWorksheet({
     const ids = [
       ...windowFindings({ ...out, vmpRatedVolts }, given),
       fits ? 'fits' : 'noCountFits',
+      ...((out.mostModulesTable ?? out.mostModules) === out.mostModules ? [] : ['methodsPart']),
       ...(out.vocColdTableVolts === undefined ? ['belowTable'] : []),
     ];
     return ids.map((id) => say(`worksheet.string-window.${id}`, given, out, { vmpRatedVolts }));

@@ -118,10 +118,16 @@ export const stringWindow: WorksheetWords = {
       result: '{vmpHotSafeVolts:voltage}',
     },
     mostModules: {
-      what: 'Most modules that stay under the maximum',
+      what: 'Most modules that stay under the maximum, by coefficient',
       formula: 'Vmax ÷ Voc cold of one, rounded down',
       numbers: '{maxVolts:voltage} ÷ {eachVolts:voltage}',
       result: '{mostModules:count}',
+    },
+    mostModulesTable: {
+      what: 'The same by the code table',
+      formula: 'Vmax ÷ Voc cold of one, rounded down',
+      numbers: '{maxVolts:voltage} ÷ {eachVolts:voltage}',
+      result: '{mostModulesTable:count}',
     },
     leastModules: {
       what: 'Fewest modules that start and track when hot: the larger of the two, rounded up',
@@ -147,6 +153,8 @@ export const stringWindow: WorksheetWords = {
     fits: 'This tracker takes {leastModules:count} to {mostModules:count} of these modules in series here.',
     noCountFits:
       'No number of these modules fits: hot weather needs {leastModules:count}, the coldest morning allows {mostModules:count}. Another module or another tracker is needed.',
+    methodsPart:
+      'The two methods part: {mostModules:count} modules by coefficient, {mostModulesTable:count} by the code table. The code lets you take the maker’s coefficient where the data sheet prints one (690.7(A)(1)). The permit office decides.',
     belowTable: 'The code table stops at −40 °C. Below that the module’s own coefficient must be used.',
     vmpAboveVoc:
       'Volts at maximum power must be below the open-circuit volts. Are the two label figures swapped?',
