@@ -50,6 +50,8 @@ describe('a long run', () => {
     expect(outOf({ ...long, areaMm2: out.smallestMm2! }).verdict).toBe('fits');
     expect(said(long)).toContain('larger');
     expect(outOf({ basis: 'other' }).codeMm2).toBeUndefined();
+    // Elsewhere metric sizes are sold.
+    expect(outOf({ basis: 'other', lengthM: 200 }).dropMm2).toBe(16);
     expect(said({ lengthM: 1000, volts: 50, dropLimit: 0.01, areaMm2: awgAreaMm2(-3) })).toContain('noSize');
   });
 

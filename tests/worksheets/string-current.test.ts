@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { awgAreaMm2, awgGauges } from '../../src/quantity/wire.ts';
+import { pvBasisSays } from '../../src/words/en/worksheets/nec-basis.ts';
 import {
   codeAmps,
   codeBases,
@@ -9,6 +10,8 @@ import {
   smallestSizes,
 } from '../../src/worksheets/pv/string-amps.ts';
 import { stringCurrent } from '../../src/worksheets/pv/string-current.ts';
+import { necAmbient, necBundling } from '../../src/worksheets/tables/nec-310-15.ts';
+import { nec310_16 } from '../../src/worksheets/tables/nec-310-16.ts';
 import { necEditions } from '../../src/worksheets/tables/standard-ratings.ts';
 
 type In = Parameters<typeof stringCurrent.compute>[0];
@@ -102,7 +105,15 @@ describe('string current', () => {
       if (basis === 'other') expect(edition).toBeUndefined();
       else expect(necEditions).toContain(edition);
     }
-    for (const edition of necEditions) expect(nec690.clauseByEdition[edition].conductor).toBe('690.8(B)');
+    for (const edition of necEditions) {
+      const said = pvBasisSays[`nec-${edition}`]!;
+      const { maximum, conductor, device } = nec690.clauseByEdition[edition];
+      const tables = [nec310_16, necAmbient, necBundling].map(
+        ({ clauseByEdition }) => clauseByEdition[edition],
+      );
+      for (const clause of [edition, maximum, conductor, device, ...tables])
+        expect(said).toContain(`${clause}`);
+    }
   });
 });
 

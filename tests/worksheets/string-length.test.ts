@@ -68,6 +68,7 @@ describe('modules per string', () => {
   });
 
   it('finds no length where heat and cold leave no room', () => {
+    expect(said({ maxVolts: 250, trackHighVolts: 240 })).toContain('fitsOne');
     const narrow = { startVolts: 400, trackLowVolts: 400, trackHighVolts: 430, maxVolts: 440 };
     expect(outOf(narrow).verdict).toBe('none');
     expect(outOf({ ...narrow }).strings).toBeUndefined();

@@ -77,8 +77,11 @@ export const parallelStrings = defineWorksheet({
     const shortest = Math.min(...groups.map((group) => group.modules));
     const longest = Math.max(...groups.map((group) => group.modules));
     const { openVolts, bestVolts, bestWatts, apartWatts } = joined(given, groups);
-    const lossShare = Math.max(0, 1 - bestWatts / apartWatts);
-    const backAmps = Math.max(0, -moduleCurve(given)(openVolts / shortest));
+    const lost = 1 - bestWatts / apartWatts;
+    // The search for the best point leaves a hair of its own.
+    const lossShare = lost < 1e-6 ? 0 : lost;
+    const back = -moduleCurve(given)(openVolts / shortest);
+    const backAmps = back < 1e-6 ? 0 : back;
     const rule = ruleOf(given.basis);
     const edition = given.basis === 'iec' ? undefined : editionOf(given.basis);
     const { seriesFuseAmps, conductorAmps, iscAmps } = given;
@@ -143,6 +146,7 @@ export const parallelStrings = defineWorksheet({
       ...((out.backAmps ?? 0) > backShare * given.iscAmps ? ['backwards'] : []),
       ...(rule && given.conductorAmps === undefined && count > 1 ? ['conductorUnknown'] : []),
       ...(count > 1 ? ['holderIsNoSwitch'] : []),
+      ...(given.basis === 'other' ? [] : [given.basis]),
     ];
     return ids.map((id) => say(`worksheet.parallel-strings.${id}`, given, out, { count }));
   },

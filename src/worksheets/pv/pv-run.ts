@@ -1,3 +1,4 @@
+import { metricAreasMm2 } from '../../quantity/wire.ts';
 import { defineWorksheet, type Plot, type ResultsOf, type ValuesOf } from '../define.ts';
 import { give, refuse } from '../result.ts';
 import { say } from '../say.ts';
@@ -90,14 +91,14 @@ export const pvRun = defineWorksheet({
     if (loss.dropVolts >= given.volts) {
       return refuse('worksheet.pv-run.moreThanAll', { dropVolts: loss.dropVolts, volts: given.volts });
     }
-    const sizes = ampacitySizesMm2(conductorMetal(given.metal));
+    const nec = editionOf(given.basis) !== undefined;
+    const sizes = nec ? ampacitySizesMm2(conductorMetal(given.metal)) : metricAreasMm2;
     const lossAt = (areaMm2: number): RunLoss | undefined => runLoss({ ...runOf(given), areaMm2 });
     const dropMm2 = sizes.find(
       (area) => (lossAt(area)?.dropVolts ?? Infinity) <= given.dropLimit * given.volts,
     );
     const nextMm2 = sizes.find((area) => area > 1.01 * given.areaMm2);
     const nextLoss = nextMm2 === undefined ? undefined : lossAt(nextMm2);
-    const nec = editionOf(given.basis) !== undefined;
     const rules = nec
       ? conductorRules(codeAmpsOf(given), { ...placeOf(given), areaMm2: given.areaMm2 })
       : undefined;
@@ -170,6 +171,7 @@ export const pvRun = defineWorksheet({
       ...(out.savesYearJ === undefined ? [] : [nextId]),
       ...(given.metal === 'aluminium' ? ['aluminium'] : []),
       'trench',
+      ...(given.basis === 'other' ? [] : [given.basis]),
     ];
     return ids.map((id) => say(`worksheet.pv-run.${id}`, given, out, { maximumAmps, ratedAmps }));
   },

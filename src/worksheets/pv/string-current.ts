@@ -161,6 +161,7 @@ export const stringCurrent = defineWorksheet({
       ...((out.totalIscAmps ?? 0) > (given.usableAmps ?? Number.POSITIVE_INFINITY) ? ['clips'] : []),
       ...(given.shortCircuitAmps === undefined ? ['trackerUnknown'] : []),
       ...(known ? ['bothRules'] : []),
+      ...(given.basis === 'other' ? [] : [given.basis]),
     ];
     const needed = out.verdict === 'tooSmall' && out.smallestMm2 === undefined ? ['noSize'] : [];
     const smaller = out.verdict === 'tooSmall' && out.smallestMm2 !== undefined ? ['nextSize'] : [];

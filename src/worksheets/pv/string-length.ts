@@ -142,7 +142,7 @@ export const stringLength = defineWorksheet({
     const capped = (out.capVolts ?? 0) < given.maxVolts;
     const [least, most, tracking] = [out.least ?? 0, out.most ?? 0, out.mostTracking ?? 0];
     const ids: string[] = [
-      out.verdict === 'tableSaysFewer' && least > (out.mostTable ?? most) ? 'tableLeavesNone' : out.verdict,
+      fitRemark(out),
       ...(out.verdict === 'none' || least === 1
         ? []
         : [(out.leastToTrack ?? 0) >= (out.leastToStart ?? 0) ? 'trackingAsks' : 'startAsks']),
@@ -186,6 +186,18 @@ export const stringLength = defineWorksheet({
     { id: 'common-practice' },
   ],
 });
+
+function fitRemark({ verdict, least = 0, most = 0, mostTable = most }: FitOut): string {
+  if (verdict === 'tableSaysFewer' && least > mostTable) return 'tableLeavesNone';
+  return verdict === 'fits' && least === most ? 'fitsOne' : verdict;
+}
+
+interface FitOut {
+  readonly verdict: string;
+  readonly least?: number;
+  readonly most?: number;
+  readonly mostTable?: number;
+}
 
 function splitRemark(modules: number, out: { strings?: number; leftOver?: number }): string {
   if (out.strings === undefined) return 'noSplit';

@@ -85,7 +85,7 @@ export const pvRunChecks: OutsideCheck[] = [
       id: `run-temp-${ambientC}`,
       worksheet,
       source: necFactors,
-      origin: 'published',
+      origin: 'worked apart',
       what: `rise of 10 AWG at ${factor} of its 40 A in ${ambientC} °C`,
       published: 90,
       worked: () => {

@@ -58,33 +58,33 @@ export const cellTemperature: WorksheetWords = {
       formula: 'Ta + (NOCT − 20 °C) ÷ 800 W/m² × G',
       numbers:
         '{airC:temperature:°C} + ({noctOfModuleC:temperature:°C} − 20 °C) ÷ 800 W/m² × {irradiance:irradiance}',
-      result: '{cellC:temperature}',
+      result: '{cellC:temperature:°C}',
     },
     ross: {
       what: 'By mounting, hardly any wind',
       formula: 'Ta + k × G',
       numbers: '{airC:temperature:°C} + {perWattC:plain} °C per W/m² × {irradiance:irradiance}',
-      result: '{rossC:temperature}',
+      result: '{rossC:temperature:°C}',
     },
     faiman: {
       what: 'By wind, open rack',
       formula: 'Ta + G ÷ (25 + 6.84 × v)',
       numbers: '{airC:temperature:°C} + {irradiance:irradiance} ÷ (25 + 6.84 × {windMs:speed:m/s})',
-      result: '{faimanC:temperature}',
+      result: '{faimanC:temperature:°C}',
     },
     sandia: {
       what: 'By wind and mounting',
       formula: 'Ta + G × e^(a + b × v) + Δ × G ÷ 1000 W/m²',
       numbers:
         '{airC:temperature:°C} + {irradiance:irradiance} × e^({a:plain} + ({b:plain}) × {windMs:speed:m/s}) + {deltaC:plain} °C × {irradiance:irradiance} ÷ 1000 W/m²',
-      result: '{sandiaC:temperature}',
+      result: '{sandiaC:temperature:°C}',
     },
     sam: {
       what: 'By NOCT where it is mounted, wind and efficiency',
       formula: 'Ta + G ÷ 800 W/m² × (NOCT − 20 °C) × (1 − η ÷ 0.9) × 9.5 ÷ (5.7 + 3.8 × 0.51 × v)',
       numbers:
         '{airC:temperature:°C} + {irradiance:irradiance} ÷ 800 W/m² × ({noctPlacedC:temperature:°C} − 20 °C) × (1 − {efficiency:ratio} ÷ 90 %) × 9.5 ÷ (5.7 + 3.8 × 0.51 × {windMs:speed:m/s})',
-      result: '{samC:temperature}',
+      result: '{samC:temperature:°C}',
     },
     likely: {
       what: 'Likely: the middle of what the models give',

@@ -1,4 +1,5 @@
 import type { WorksheetWords } from '../../worksheet-words.ts';
+import { fuseBasisSays } from './nec-basis.ts';
 import { stringCurrent } from './string-current.ts';
 import { stringLength } from './string-length.ts';
 
@@ -114,6 +115,7 @@ export const parallelStrings: WorksheetWords = {
     },
   },
   says: {
+    ...fuseBasisSays,
     needed:
       'The other strings can push {faultAmps:current} into a faulted one, and it bears {bearsAmps:current}. Each string needs a fuse of its own, DC rated for the cold volts.',
     notNeeded:

@@ -106,8 +106,8 @@ export const pvNow: WorksheetWords = {
     cellBack: {
       what: 'Cell temperature from the back of a module',
       formula: 'back + a little for the light',
-      numbers: '{backC:temperature} + {deltaC:temperatureDifference}',
-      result: '{cellC:temperature}',
+      numbers: '{backC:temperature:°C} + {deltaC:temperatureDifference:°C}',
+      result: '{cellC:temperature:°C}',
     },
     open: {
       what: 'Open-circuit volts: heat, and the logarithm of the light',

@@ -1,4 +1,5 @@
 import type { WorksheetWords } from '../../worksheet-words.ts';
+import { pvBasisSays } from './nec-basis.ts';
 import { stringCurrent } from './string-current.ts';
 
 const { basis, termination, conductors } = stringCurrent.inputs;
@@ -108,7 +109,7 @@ export const pvRun: WorksheetWords = {
     ohms: {
       what: 'Resistance out and back, the metal at {conductorC:temperature}',
       formula: '2 × L × r',
-      numbers: '2 × {lengthM:length} × {ohmsPerM:resistance}/m',
+      numbers: '2 × {lengthM:length:m} × {ohmsPerM:resistance}/m',
       result: '{ohms:resistance}',
     },
     drop: {
@@ -168,6 +169,7 @@ export const pvRun: WorksheetWords = {
     },
   },
   says: {
+    ...pvBasisSays,
     fits: 'The run loses {dropVolts:voltage} at full sun, {dropShare:ratio}, and carries what the code asks.',
     tooSmall:
       'The conductor does not carry what the code asks: {plainAmps:current} against {ratedAmps:current} without factors, {correctedAmps:current} against {maximumAmps:current} where it lies. Drop does not matter until that is right.',

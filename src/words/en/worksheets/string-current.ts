@@ -1,4 +1,5 @@
 import type { WorksheetWords } from '../../worksheet-words.ts';
+import { pvBasisSays } from './nec-basis.ts';
 
 const columns = { c60: '60 °C', c75: '75 °C', c90: '90 °C' };
 
@@ -148,6 +149,7 @@ export const stringCurrent: WorksheetWords = {
     },
   },
   says: {
+    ...pvBasisSays,
     fits: 'Both rules are met: {plainAmps:current} against {ratedAmps:current} without factors, {correctedAmps:current} against {maximumAmps:current} where it lies.',
     tooSmall:
       'This conductor does not meet both rules: {plainAmps:current} against {ratedAmps:current} without factors, {correctedAmps:current} against {maximumAmps:current} where it lies. It can overheat in its raceway on every sunny day.',

@@ -149,6 +149,8 @@ export const stringLength: WorksheetWords = {
   },
   says: {
     fits: 'Put {least:count} to {most:count} of these modules in series. The longer string loses less in the cable; the shorter one keeps further from the maximum.',
+    fitsOne:
+      'Only {least:count} of these modules in series fit: one fewer fails in the heat, one more in the cold. Check every label figure twice.',
     tableSaysFewer:
       'The module’s coefficient allows {most:count}, the code table {mostTable:count}. The code lets you take the maker’s coefficient where the data sheet prints one (690.7(A)(1)). Ask the permit office which it accepts; the table is the safe answer.',
     tableLeavesNone:
