@@ -57,9 +57,14 @@ describe('AC sums against ngspice', () => {
     [8, 1.2, 0.6],
   ])('%s A home by a neutral of %s Ω and a ground of %s Ω', async (amps, neutral, ground) => {
     const seen = await simulateAc(
-      ['bonds', `I1 0 p DC 0 AC ${amps}`, `RN p 0 ${neutral}`, `RE p g ${ground}`, 'VE g 0 DC 0 AC 0', ...point].join(
-        '\n',
-      ),
+      [
+        'bonds',
+        `I1 0 p DC 0 AC ${amps}`,
+        `RN p 0 ${neutral}`,
+        `RE p g ${ground}`,
+        'VE g 0 DC 0 AC 0',
+        ...point,
+      ].join('\n'),
     );
     near(groundShare(amps, neutral, ground), seen['i(ve)']);
   });

@@ -1,5 +1,5 @@
 import { formatAsTyped, formatQuantity, showQuantity } from '../../quantity/format.ts';
-import type { QuantityKind, UnitSystem } from '../../quantity/kinds.ts';
+import { kindFacts, type QuantityKind, type UnitSystem } from '../../quantity/kinds.ts';
 import type { MessageRef } from '../../quantity/message.ts';
 import { type ParsedReading, parseReading } from '../../quantity/parse.ts';
 import { usualUnitOf } from '../../quantity/units.ts';
@@ -78,6 +78,8 @@ export function readText(field: NumberField, text: string, units: UnitSystem): P
     unit: unitOf(field, units),
     system: units,
     allowNegative: field.signed ?? false,
+    // What the field takes is no slip, though few readings of its kind come so high: a short circuit's amps.
+    maxMagnitude: Math.max(kindFacts[field.kind].maxMagnitude, field.max),
   });
 }
 
