@@ -45,7 +45,7 @@ function triesTable(
         inverter,
         pack,
         result === undefined ? words.open : words.noLink,
-        waitedS === undefined ? '' : `${waitedS} s`,
+        waitedS === undefined ? '' : words.waitedFor(waitedS),
       ]),
     ),
   );

@@ -19,6 +19,7 @@ export const pairingWords = {
   pack: 'Pack',
   came: 'What came of it',
   waited: 'Given',
+  waitedFor: (seconds: number) => (seconds < 120 ? `${seconds} s` : `${Math.round(seconds / 60)} min`),
   noLink: 'no link',
   open: 'not finished',
   allTried: 'Every pair was tried.',

@@ -1,5 +1,6 @@
 import { deedText } from './deeds.ts';
 import { deviceNames } from './devices.ts';
+import { pairingWords } from './run-pairing.ts';
 import { factLabel } from './site.ts';
 import { steps } from './steps.ts';
 import { triedText } from './tried.ts';
@@ -39,7 +40,7 @@ export const visitMessages: Readonly<Record<string, (params: Params) => string>>
     `${params.label}: typed “${params.typed}”, over the meter’s range: ${judgedAs(params)}.${bandOf(params)}`,
   'visit.log.pair': ({ inverter, pack }) => `Pair to try: inverter “${inverter}”, pack “${pack}”.`,
   'visit.log.pairTried': ({ inverter, pack, waitedS }) =>
-    `Pair tried: inverter “${inverter}”, pack “${pack}”, given ${waitedS} s.`,
+    `Pair tried: inverter “${inverter}”, pack “${pack}”, given ${pairingWords.waitedFor(Number(waitedS))}.`,
   'visit.log.confirmed': ({ title, item }) => `${title}. Confirmed: ${item}`,
   'visit.log.unconfirmed': ({ title, item }) => `${title}. No longer confirmed: ${item}`,
   'visit.log.facts': () => 'Site sheet changed.',
