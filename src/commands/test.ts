@@ -44,8 +44,8 @@ await script('types of pages', tools.astro, 'check', '--minimumSeverity', 'warni
 await script('types of code', tools.tsc, '--noEmit', '-p', 'tsconfig.json');
 await script('lint', tools.biome, 'check', '--error-on-warnings', '.');
 await vitest('unit tests', 'tests/vitest.config.ts');
-await script('safety proof', 'src/commands/prove.ts', '--guides-every', '7');
-const built = await script('build', 'src/commands/build.ts');
+const proved = await script('safety proof', 'src/commands/prove.ts', '--guides-every', '7');
+const built = await script('build', 'src/commands/build.ts', ...(proved ? ['--proved'] : []));
 const browserFound = await stage('browser', async () => {
   try {
     console.log(browserPath());
