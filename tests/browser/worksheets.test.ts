@@ -5,6 +5,7 @@ import { sallowCreek } from '../../src/site/demo.ts';
 import { worksheets } from '../../src/worksheets/index.ts';
 import { preCharged, rise, started, upTo } from './support/pre-charge.ts';
 import { test, type Visitor } from './support/visitor.ts';
+import { exampleQuery } from './support/worksheet-example.ts';
 
 /** Opens a worksheet and waits until its script has taken over. */
 async function open(visitor: Visitor, address: string): Promise<Page> {
@@ -29,7 +30,7 @@ async function useDemoSite(page: Page): Promise<void> {
   }, sallowCreek);
 }
 
-/** Numbers that give each worksheet a result without a site. */
+/** Numbers of the trade for some worksheets; the others get drawn ones. */
 const examples: Record<string, string> = {
   'string-window':
     'vocVolts=41&vmpVolts=34&vocPerC=-0.28&vmpPerC=-0.35&modules=8&recordLowC=-30&hotCellC=65&hotMargin=3&startVolts=150&trackLowVolts=120&trackHighVolts=425&maxVolts=500',
@@ -57,7 +58,9 @@ describe('the shelf of worksheets', () => {
     test(`${worksheet.id}: result from a link, working, plot, no fault that axe finds, no sideways scroll at 320 px`, async ({
       visitor,
     }) => {
-      const page = await open(visitor, `${worksheet.id}/?units=metric&${examples[worksheet.id]}`);
+      const example = examples[worksheet.id];
+      const query = example === undefined ? exampleQuery(worksheet) : `units=metric&${example}`;
+      const page = await open(visitor, `${worksheet.id}/?${query.replace(/^\?/, '')}`);
       await page.setViewportSize({ width: 320, height: 640 });
       await page.locator('.headline dd').first().waitFor();
       expect(await page.locator('.working-lines li').count()).toBeGreaterThan(2);
