@@ -61,6 +61,7 @@ const together = (answers: Answers): Answers => ({
   deeds: { ...procedureAnswers.deeds, ...answers.deeds },
   points: { ...procedureAnswers.points, ...answers.points },
   ofStrings: { ...procedureAnswers.ofStrings, ...answers.ofStrings },
+  screens: answers.screens ?? {},
   atStart: answers.atStart ?? [],
 });
 

@@ -86,7 +86,7 @@ export function readingText(
   if (mode === 'display') {
     const field = shownBy[`${scale}`] ?? undefined;
     if (field === undefined) throw new Error(`no screen shows ${scale} (${block})`);
-    const value = screen(scene)[field];
+    const value = screen(answers.screens?.[`${block}.${id}`]?.(scene) ?? scene)[field];
     return typeof value === 'number'
       ? `${value.toFixed(kind === 'voltage' ? 3 : 1)}${kind === 'temperature' ? ' °C' : ''}`
       : 'cant';

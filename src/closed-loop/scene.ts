@@ -54,6 +54,8 @@ export interface Answers {
   points?: Readonly<Record<string, Place | ((scene: Scene) => Place)>>;
   /** Readings that are the largest in size, or the lowest, of every string's. */
   ofStrings?: Readonly<Record<string, 'largest' | 'lowest'>>;
+  /** Readings of the screen that are another tracker's: by `block.reading`. */
+  screens?: Readonly<Record<string, (scene: Scene) => Scene>>;
   /** Readings taken at the worst of a start: lowest volts and highest amps of a try. */
   atStart?: readonly string[];
 }

@@ -158,6 +158,19 @@ export const questions: Readonly<Record<string, QuestionDef>> = Object.fromEntri
         onVariant: () => ['lost', 'not-logged'],
       },
       {
+        id: 'pv-over-logged',
+        answers: ['logged', 'not-logged'],
+        decide: ({ outcomes: { events } }) => (events === 'over-volts' ? 'logged' : 'not-logged'),
+        onVariant: () => ['logged', 'not-logged'],
+      },
+      {
+        id: 'pv-runs-already',
+        answers: ['runs', 'not'],
+        decide: ({ outcomes }) =>
+          outcomes['running-now'] === 'working' || outcomes['running-between'] === 'runs' ? 'runs' : 'not',
+        onVariant: () => ['runs', 'not'],
+      },
+      {
         id: 'pv-alarm-logged',
         answers: ['logged', 'not-logged'],
         decide: ({ outcomes: { events } }) =>

@@ -70,7 +70,10 @@ const atUnit: readonly string[] = ['wrong-tracker-input', 'isolator-open'];
 function workPlace(scene: Scene): string {
   if (swapping(scene)) return 'swap';
   if (scene.verdict.includes('battery-not-live')) return 'battery';
-  const crossed = scene.outcomes.has('v-crossed-at-unit') || scene.outcomes.has('v-crossed-at-isolator');
+  const crossed =
+    scene.outcomes.has('v-crossed-at-unit') ||
+    scene.outcomes.has('v-crossed-at-isolator') ||
+    scene.outcomes.has('v-reversed-beyond');
   return crossed || scene.verdict.some((cause) => atUnit.includes(cause)) ? 'landing' : 'string';
 }
 
@@ -83,7 +86,8 @@ const otherString = ({ plant, subject }: Scene): number => {
 
 export const pvNoStartAnswers: Answers = {
   tells: {
-    'first-look': (scene) => (eyes(scene).jointW > 200 ? 'smell-or-noise' : 'quiet'),
+    // The plant's bad joints are at the array: nothing of them reaches two steps from the wall.
+    'first-look': () => 'quiet',
     events: (scene) => {
       if (!screen(scene).lit) return 'cant';
       const listed = events(scene);
@@ -161,6 +165,7 @@ export const pvNoStartAnswers: Answers = {
     'inspect-open': (scene) => (eyes(scene).jointW > 10 ? 'damage' : 'nothing'),
     'fuse-fitted': (scene) => eyes(scene).stringFuse,
     'light-again': () => 'light-now',
+    'trace-beyond': (scene) => (runOf(scene).crossedAt === 'nowhere' ? 'straight' : 'crossed'),
     'repair-or-leave': () => 'mend',
     'which-work': workPlace,
     'array-side-too': (scene) => {
@@ -189,6 +194,9 @@ export const pvNoStartAnswers: Answers = {
     'light-again': (scene) => {
       scene.plant = underSky(scene.plant, scene.sky);
     },
+    'cell-again': (scene) => {
+      scene.plant = underSky(scene.plant, scene.sky);
+    },
     mend: remedy,
     'land-again': (scene) => (swapping(scene) ? swapRuns(scene) : remedy(scene)),
     'change-setting': remedy,
@@ -208,6 +216,12 @@ export const pvNoStartAnswers: Answers = {
     'cross-strings.back': (scene) => ({ red: `P1@${otherString(scene)}+`, black: 'P1-' }),
     'run-dead.plus': 'run-plus',
     'run-dead.minus': 'run-minus',
+  },
+  screens: {
+    'swap-result.there': (scene) => ({
+      ...scene,
+      sheetTracker: (scene.sheetTracker + 1) % scene.plant.spec.trackers.length,
+    }),
   },
   atStart: ['start-watch', 'full-sun'],
 };
