@@ -64,17 +64,9 @@ export const overVolts = {
     kind: 'workOut',
     state: 'pvOpen',
     ask: 'pv-cold-from-measured',
-    outcomes: { 'over-maximum': 'over-event', fits: 'over-event-fits' },
+    outcomes: { 'over-maximum': 'v-over-logged-long', fits: 'over-event-fits' },
     cant: 'left-open',
     unsure: 'left-open',
-  },
-  'over-event': {
-    kind: 'sheet',
-    state: 'pvOpen',
-    ask: 'pv-over-logged',
-    outcomes: { logged: 'v-over-logged-long', 'not-logged': 'v-long-found' },
-    cant: 'v-long-found',
-    unsure: 'v-long-found',
   },
   // Nothing was logged and the string fits: what held the volts up is no fault of the string, and it goes back on.
   'over-event-fits': {
@@ -85,23 +77,11 @@ export const overVolts = {
     cant: 'left-open',
     unsure: 'left-open',
   },
-  'v-long-found': {
-    kind: 'verdict',
-    hazards: ['input-overvolts'],
-    causes: ['string-too-long'],
-    because: [{ step: 'over-cold', outcomes: ['over-maximum'] }],
-    outcomes: { mend: 'make-safe', leave: 'left-open' },
-    cant: 'left-open',
-    unsure: 'left-open',
-  },
   'v-over-logged-long': {
     kind: 'verdict',
     hazards: ['input-overvolts'],
     causes: ['string-too-long'],
-    because: [
-      { step: 'events', outcomes: ['over-volts'] },
-      { step: 'over-cold', outcomes: ['over-maximum'] },
-    ],
+    because: [{ step: 'over-cold', outcomes: ['over-maximum'] }],
     outcomes: { mend: 'make-safe', leave: 'left-open' },
     cant: 'left-open',
     unsure: 'left-open',
@@ -111,7 +91,7 @@ export const overVolts = {
     hazards: ['input-overvolts'],
     causes: ['string-too-long', 'tracker-input-failed'],
     because: [
-      { step: 'events', outcomes: ['over-volts'] },
+      { step: 'over-event-fits', outcomes: ['logged'] },
       { step: 'over-cold', outcomes: ['fits'] },
     ],
     outcomes: { leave: 'refer-open' },

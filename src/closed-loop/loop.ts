@@ -62,7 +62,7 @@ const together = (answers: Answers): Answers => ({
   points: { ...procedureAnswers.points, ...answers.points },
   ofStrings: { ...procedureAnswers.ofStrings, ...answers.ofStrings },
   screens: answers.screens ?? {},
-  atStart: answers.atStart ?? [],
+  throughStart: answers.throughStart ?? {},
 });
 
 /** Takes a guide to sampled plants of every cause of its group and to plants in good order. The same input gives the same cases. */

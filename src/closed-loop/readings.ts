@@ -65,13 +65,10 @@ function take(
 }
 
 /** The one of several strings' readings that a step asks for. */
-function outOf(all: readonly Taken[], which: 'largest' | 'lowest'): Taken | undefined {
-  const size = ({ shown }: Taken) =>
-    shown.kind !== 'value'
-      ? Number.POSITIVE_INFINITY
-      : which === 'largest'
-        ? -Math.abs(shown.value)
-        : shown.value;
+function outOf(all: readonly Taken[], which: 'largest' | 'lowest' | 'highest'): Taken | undefined {
+  const rank = (value: number) =>
+    which === 'largest' ? -Math.abs(value) : which === 'highest' ? -value : value;
+  const size = ({ shown }: Taken) => (shown.kind === 'value' ? rank(shown.value) : Number.POSITIVE_INFINITY);
   return all.toSorted((a, b) => size(a) - size(b))[0];
 }
 
@@ -106,9 +103,14 @@ export function readingText(
   const key = `${block}.${id}`;
   const named = answers.points?.[key];
   const place = typeof named === 'function' ? named(scene) : (named ?? point);
-  const start = answers.atStart?.includes(block) ?? false;
   const which = answers.ofStrings?.[key];
-  const takenBy = (run: number) => take(scene, place, mode as MeterFunction, run, start);
+  const held = answers.throughStart?.[key];
+  const takenBy = (run: number): Taken | undefined => {
+    const steady = take(scene, place, mode as MeterFunction, run, false);
+    if (!held || !steady) return steady;
+    const start = take(scene, place, mode as MeterFunction, run, true);
+    return outOf([steady, ...(start ? [start] : [])], held);
+  };
   const taken = which
     ? outOf(
         scene.plant.spec.runs.flatMap((_, run) => takenBy(run) ?? []),

@@ -56,8 +56,8 @@ export interface Answers {
   ofStrings?: Readonly<Record<string, 'largest' | 'lowest'>>;
   /** Readings of the screen that are another tracker's: by `block.reading`. */
   screens?: Readonly<Record<string, (scene: Scene) => Scene>>;
-  /** Readings taken at the worst of a start: lowest volts and highest amps of a try. */
-  atStart?: readonly string[];
+  /** Readings that hold the lowest or the highest through a start, by `block.reading`. */
+  throughStart?: Readonly<Record<string, 'lowest' | 'highest'>>;
 }
 
 /** A point by name, or two tips. */

@@ -223,5 +223,10 @@ export const pvNoStartAnswers: Answers = {
       sheetTracker: (scene.sheetTracker + 1) % scene.plant.spec.trackers.length,
     }),
   },
-  atStart: ['start-watch', 'full-sun'],
+  throughStart: {
+    'start-watch.volts': 'lowest',
+    'start-watch.amps': 'highest',
+    'full-sun.volts': 'lowest',
+    'full-sun.amps': 'highest',
+  },
 };
