@@ -1,4 +1,4 @@
-import { type Act, type Consequence, operate, touchVolts } from '../plant/index.ts';
+import { type Act, type Consequence, operate, type Plant, touchVolts } from '../plant/index.ts';
 import type { Effect } from '../safety/effects.ts';
 import type { Zone } from '../safety/plant.ts';
 import type { Scene } from './scene.ts';
@@ -25,17 +25,25 @@ const anchorsOf: Partial<Record<Zone, readonly string[]>> = {
   loadPanel: ['D-L1', 'D-L2', 'D-N'],
 };
 
-function harmOf(scene: Scene, block: string, act: Act, found: Consequence, sharedBefore: boolean): void {
+function harmOf(
+  scene: Scene,
+  block: string,
+  act: Act,
+  found: Consequence,
+  sharedBefore: boolean,
+  after: Plant,
+): void {
   const add = (what: 'arc' | 'inrush' | 'volts-on-loads', size: number) =>
     scene.unsafe.push({ block, what, size });
   if (found.kind === 'opened-under-current') {
-    // A breaker of an output is made to break its own load; a PV or battery contact is trusted with nothing.
-    const limit = act.move === 'output' ? scene.sheet.inverter.ratedW / 120 : leastArc.amps;
-    if (found.amps > limit && found.volts > leastArc.volts) add('arc', found.amps);
+    // The breaker of an AC output is made to break its load; a PV or battery contact is trusted with nothing.
+    if (act.move !== 'output' && found.amps > leastArc.amps && found.volts > leastArc.volts)
+      add('arc', found.amps);
   } else if (found.kind === 'inrush') {
     const rated = scene.sheet.mainSwitch.ratedA ?? 100;
     if (found.amps > rated) add('inrush', found.amps);
-  } else if (found.share > mostShare && !sharedBefore) add('volts-on-loads', found.share);
+  } else if (found.share > mostShare && !sharedBefore && after.state.loadsOn.some((on) => on))
+    add('volts-on-loads', found.share);
 }
 
 /** Moves one thing in the plant, and writes down what it would have done to hands and gear. */
@@ -45,7 +53,7 @@ export function doAct(scene: Scene, block: string, act: Act): void {
     amps: scene.plant.state.chargeHeldA,
   }).consequences.some(({ kind }) => kind === 'volts-on-loads');
   const { plant, consequences } = operate(scene.plant, act);
-  for (const each of consequences) harmOf(scene, block, act, each, overBefore);
+  for (const each of consequences) harmOf(scene, block, act, each, overBefore, plant);
   scene.plant = plant;
 }
 

@@ -45,4 +45,34 @@ export const sameReadings: readonly SameReadings[] = [
     causes: ['high-resistance-joint', 'string-too-short', 'module-bypassed'],
     splitter: 'full sun: a joint stays; string volts at rest count modules',
   },
+  {
+    group: 'd',
+    reads: 'the legs part at the panel',
+    causes: ['neutral-open-feeder', 'neutral-open-at-source'],
+    splitter: 'the same three volts at the output',
+  },
+  {
+    group: 'd',
+    reads: 'volts lost along the feeder, in the same direction',
+    causes: ['neutral-joint-poor', 'feeder-long'],
+    splitter: 'ohms by length and size of the run as built',
+  },
+  {
+    group: 'd',
+    reads: 'the loaded leg falls',
+    causes: ['hot-joint-poor', 'source-sags'],
+    splitter: 'whether the other leg falls with it',
+  },
+  {
+    group: 'd',
+    reads: 'nothing between the legs',
+    causes: ['legs-in-phase', 'leg-lost'],
+    splitter: 'two-pole loads off',
+  },
+  {
+    group: 'd',
+    reads: 'blinks',
+    causes: ['start-dip', 'search-mode'],
+    splitter: 'a beat of its own, with no load changing',
+  },
 ];

@@ -7,6 +7,7 @@ import { type Fault, faultsOf, firstSubject, type Group, type Subject, samplePla
 import type { SiteSheet } from '../site/sheet.ts';
 import type { Knowledge } from '../visit/knowledge.ts';
 import { pvNoStartAnswers } from './guides/pv-no-start.ts';
+import { unevenLegsAnswers } from './guides/uneven-legs.ts';
 import { procedureAnswers } from './procedures.ts';
 import type { Answers } from './scene.ts';
 import { condemned, type Scored, score } from './score.ts';
@@ -16,6 +17,7 @@ import { type Visited, visit } from './visit.ts';
 /** Guides that a plant can answer, with the group of faults each is for. */
 export const loopGuides: readonly { guide: string; group: Group; answers: Answers }[] = [
   { guide: 'pv-no-start', group: 'a', answers: pvNoStartAnswers },
+  { guide: 'uneven-legs', group: 'd', answers: unevenLegsAnswers },
 ];
 
 /** One plant that a guide was taken to. */

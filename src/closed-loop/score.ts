@@ -2,8 +2,15 @@ import type { Group } from '../plant/index.ts';
 import { sameReadings } from './classes.ts';
 import type { Visited } from './visit.ts';
 
-/** Verdicts of a plant in good order. */
-const nothingWrong = 'nothing-wrong';
+/** Verdicts of a plant in good order, one a guide. */
+const sound: readonly string[] = [
+  'nothing-wrong',
+  'legs-healthy',
+  'heat-nothing-wrong',
+  'fans-normal',
+  'link-sound',
+];
+const saysSound = (causes: readonly string[]): boolean => causes.every((cause) => sound.includes(cause));
 
 /** How a visit to a faulty plant came out. */
 export type Result =
@@ -30,7 +37,7 @@ export interface Scored {
 
 /** Judges the causes last named; a verdict before it that left the true cause out makes it wrong. */
 export function score(group: Group, cause: string, visited: Visited): Scored {
-  const named = visited.verdicts.filter(({ causes }) => !causes.includes(nothingWrong));
+  const named = visited.verdicts.filter(({ causes }) => !saysSound(causes));
   const last = named.at(-1);
   const said = last
     ? last.causes.join(' or ')
@@ -54,4 +61,4 @@ export function score(group: Group, cause: string, visited: Visited): Scored {
 
 /** A plant in good order was told that something is wrong with it. Held back by a full battery is no condemnation. */
 export const condemned = ({ verdicts, end }: Visited): boolean =>
-  end !== 'healthy' && verdicts.some(({ causes }) => !causes.includes(nothingWrong));
+  end !== 'healthy' && verdicts.some(({ causes }) => !saysSound(causes));
