@@ -11,7 +11,7 @@ import { unevenLegsAnswers } from './guides/uneven-legs.ts';
 import { procedureAnswers } from './procedures.ts';
 import type { Answers } from './scene.ts';
 import { condemned, type Scored, score } from './score.ts';
-import { loopSites } from './sites.ts';
+import { loopSites, rareSites } from './sites.ts';
 import { type Visited, visit } from './visit.ts';
 
 /** Guides that a plant can answer, with the group of faults each is for. */
@@ -76,11 +76,13 @@ export function* loop({ guide, perCause, seed, noise, causes }: LoopInput): Gene
   const list: readonly (Fault | undefined)[] = [undefined, ...faultsOf(found.group)];
   for (const [index, fault] of list.entries()) {
     if (causes && !causes.includes(fault?.cause)) continue;
-    for (let k = 0, tries = 0; k < perCause && tries < perCause * loopSites.length * 2; tries++) {
+    const usual = loopSites.filter((sheet) => !fault?.fits || fault.fits(sheet));
+    const sites = usual.length > 0 ? usual : rareSites;
+    for (let k = 0, tries = 0; k < perCause && tries < perCause * 2; tries++) {
       const caseSeed = (seed * 1_000_003 + index * 10_007 + tries) >>> 0;
-      const sheet = loopSites[tries % loopSites.length]!;
+      const sheet = sites[tries % sites.length]!;
       const runs = runsFor(sheet, fault);
-      const run = runs[Math.floor(tries / loopSites.length) % Math.max(1, runs.length)];
+      const run = runs[Math.floor(tries / sites.length) % Math.max(1, runs.length)];
       if (run === undefined) continue;
       const subject: Subject = { ...firstSubject, run };
       const sampled = samplePlant({ sheet, fault, seed: caseSeed, subject });

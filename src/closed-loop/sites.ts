@@ -24,3 +24,9 @@ export const loopSites: readonly SiteSheet[] = [
     secondSource: { kind: 'utility', ratedW: 5000, neutralBonded: true },
   },
 ];
+
+/** Sites that only some faults can be on: a run that is long by its sheet is no healthy plant's. */
+export const rareSites: readonly SiteSheet[] = [
+  { ...sallowCreek, id: 'loop-long-run', outputFeeder: { lengthM: 90, areaMm2: 10 } },
+  { ...sallowCreek, id: 'loop-longer-run', outputFeeder: { lengthM: 110, areaMm2: 8.37 } },
+];
