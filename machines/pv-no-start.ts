@@ -17,7 +17,7 @@ import { swap } from './pv-no-start/swap.ts';
 export default {
   id: 'pv-no-start',
   kind: 'guide',
-  version: 2,
+  version: 3,
   begins: ['asFound'],
   start: 'first-look',
   escape: 'leave-as-found',

@@ -19,7 +19,7 @@ import { stepVerdicts } from './uneven-legs/step-verdicts.ts';
 export default {
   id: 'uneven-legs',
   kind: 'guide',
-  version: 1,
+  version: 2,
   begins: ['asFound'],
   start: 'first-look',
   escape: 'leave-as-found',

@@ -18,6 +18,7 @@ const domain = [
   'drawings',
   'search',
   'plant',
+  'closed-loop',
 ] as const;
 const shown = [
   ...domain,
@@ -44,6 +45,17 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   drawings: ['quantity', 'site'],
   search: ['quantity', 'guide', 'content-schemas'],
   plant: ['quantity', 'site'],
+  'closed-loop': [
+    'plant',
+    'drawings',
+    'visit',
+    'guide',
+    'expected',
+    'safety',
+    'machines',
+    'site',
+    'quantity',
+  ],
   islands: shown,
   components: [...shown, 'content-schemas'],
   layouts: shown,

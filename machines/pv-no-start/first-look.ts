@@ -78,7 +78,7 @@ export const firstLook = {
       watts: { point: 'display', scale: 'pv-making', mode: 'display' },
     },
     rows: [
-      { id: 'working', when: { volts: 'tracking', watts: 'making' }, to: 'what-stands' },
+      { id: 'working', when: { volts: 'tracking', watts: 'making' }, to: 'battery-screen' },
       { id: 'dragged', when: { volts: ['collapsed', 'dragged'], watts: 'making' }, to: 'isolator-handle' },
       { id: 'limited', when: { volts: ['held', 'high'], watts: 'making' }, to: 'battery-screen' },
       { id: 'between', when: { volts: ['none', 'undetermined'], watts: 'making' }, to: 'running-between' },
@@ -94,7 +94,7 @@ export const firstLook = {
       collapses: 'isolator-handle',
       drags: 'isolator-handle',
       edge: 'isolator-handle',
-      runs: 'what-stands',
+      runs: 'battery-screen',
       limited: 'battery-screen',
     },
     cant: 'light',

@@ -64,7 +64,16 @@ export const overVolts = {
     kind: 'workOut',
     state: 'pvOpen',
     ask: 'pv-cold-from-measured',
-    outcomes: { 'over-maximum': 'v-over-logged-long', fits: 'v-over-logged' },
+    outcomes: { 'over-maximum': 'v-over-logged-long', fits: 'over-event-fits' },
+    cant: 'left-open',
+    unsure: 'left-open',
+  },
+  // Nothing was logged and the string fits: what held the volts up is no fault of the string, and it goes back on.
+  'over-event-fits': {
+    kind: 'sheet',
+    state: 'pvOpen',
+    ask: 'pv-over-logged',
+    outcomes: { logged: 'v-over-logged', 'not-logged': 'close-cleared' },
     cant: 'left-open',
     unsure: 'left-open',
   },
@@ -72,10 +81,7 @@ export const overVolts = {
     kind: 'verdict',
     hazards: ['input-overvolts'],
     causes: ['string-too-long'],
-    because: [
-      { step: 'events', outcomes: ['over-volts'] },
-      { step: 'over-cold', outcomes: ['over-maximum'] },
-    ],
+    because: [{ step: 'over-cold', outcomes: ['over-maximum'] }],
     outcomes: { mend: 'make-safe', leave: 'left-open' },
     cant: 'left-open',
     unsure: 'left-open',
@@ -85,7 +91,7 @@ export const overVolts = {
     hazards: ['input-overvolts'],
     causes: ['string-too-long', 'tracker-input-failed'],
     because: [
-      { step: 'events', outcomes: ['over-volts'] },
+      { step: 'over-event-fits', outcomes: ['logged'] },
       { step: 'over-cold', outcomes: ['fits'] },
     ],
     outcomes: { leave: 'refer-open' },

@@ -184,9 +184,9 @@ export const stringAsFound = {
     kind: 'look',
     state: 'asFound',
     minutes: 3,
-    outcomes: { 'no-signal': 'v-shutdown', fitted: 'v-shutdown-or-break', 'none-fitted': 'clamp-again' },
-    cant: 'v-shutdown-or-break',
-    unsure: 'v-shutdown-or-break',
+    outcomes: { 'no-signal': 'v-shutdown', fitted: 'clamp-again', 'none-fitted': 'clamp-again' },
+    cant: 'clamp-again',
+    unsure: 'clamp-again',
   },
   'v-shutdown': {
     kind: 'verdict',
@@ -196,12 +196,6 @@ export const stringAsFound = {
       { step: 'shutdown-look', outcomes: ['no-signal'] },
     ],
     outcomes: { 'signal-back': 'retest-start', refer: 'referred' },
-  },
-  'v-shutdown-or-break': {
-    kind: 'verdict',
-    causes: ['module-shutdown-holding', 'string-open-circuit'],
-    because: [{ step: 'volts-still', outcomes: ['held-off', 'between'] }],
-    outcomes: { refer: 'referred' },
   },
   'p1-low-z': {
     kind: 'measure',

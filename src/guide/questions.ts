@@ -27,13 +27,17 @@ const symptomAnswers: Readonly<Record<string, string>> = {
   'odd-to-ground': 'ground',
 };
 
+/** A start that pulled the legs down so far that it had to be looked into. */
+const dipsSeen: readonly string[] = ['deep', 'deep-2', 'dips', 'dips-2', 'between'];
+
 /** What the test of the legs has come to, once the house is back on. */
 function legsCameTo(outcomes: Readonly<Record<string, string>>): string {
   if (outcomes['set-legs'] === 'done') return 'set';
   const one = outcomes['step-work'] ?? outcomes['line-work'];
   if (one === 'long') return 'long';
   if (outcomes['test-load-off-watch'] !== undefined || one === 'no-reference') return 'watch';
-  return one === 'cannot-tell' && outcomes['run-drop'] !== 'small' ? 'watch' : 'sound';
+  if (one === 'cannot-tell' && outcomes['run-drop'] !== 'small') return 'watch';
+  return dipsSeen.includes(outcomes['dip-watch'] ?? '') ? 'dip' : 'sound';
 }
 
 /** The questions a `sheet` step may ask, by id. */
@@ -79,9 +83,9 @@ export const questions: Readonly<Record<string, QuestionDef>> = Object.fromEntri
       },
       {
         id: 'legs-came-to',
-        answers: ['sound', 'long', 'set', 'watch'],
+        answers: ['sound', 'dip', 'long', 'set', 'watch'],
         decide: ({ outcomes }) => legsCameTo(outcomes),
-        onVariant: () => ['sound', 'long', 'set', 'watch'],
+        onVariant: () => ['sound', 'dip', 'long', 'set', 'watch'],
       },
       {
         id: 'low-z-meter',
@@ -156,6 +160,19 @@ export const questions: Readonly<Record<string, QuestionDef>> = Object.fromEntri
         answers: ['lost', 'not-logged'],
         decide: ({ outcomes: { events } }) => (events === 'battery-link' ? 'lost' : 'not-logged'),
         onVariant: () => ['lost', 'not-logged'],
+      },
+      {
+        id: 'pv-over-logged',
+        answers: ['logged', 'not-logged'],
+        decide: ({ outcomes: { events } }) => (events === 'over-volts' ? 'logged' : 'not-logged'),
+        onVariant: () => ['logged', 'not-logged'],
+      },
+      {
+        id: 'pv-runs-already',
+        answers: ['runs', 'not'],
+        decide: ({ outcomes }) =>
+          outcomes['running-now'] === 'working' || outcomes['running-between'] === 'runs' ? 'runs' : 'not',
+        onVariant: () => ['runs', 'not'],
       },
       {
         id: 'pv-alarm-logged',

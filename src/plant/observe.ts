@@ -55,11 +55,15 @@ export function eventsOf(plant: Plant): PlantEvent[] {
   return list.flatMap(([event, there]) => (there ? [event] : []));
 }
 
-export function displays(plant: Plant, subject: Subject): Displays {
+/** The screen's PV figures are those of tracker `own`: the one a person believes the string to be on. */
+export function displays(
+  plant: Plant,
+  subject: Subject,
+  own = plant.spec.runs[subject.run]?.plusTo.tracker ?? 0,
+): Displays {
   const { spec, state } = plant;
   const settled = settle(plant);
   const { lit, link } = settled;
-  const own = spec.runs[subject.run]?.plusTo.tracker ?? 0;
   const tracker = settled.pv.trackers[own];
   const { circuit, point } = settled.pv;
   const at = (pole: '+' | '-') => (point.ok ? point.volts[circuit.nodeOf.get(terminal(own, pole))!]! : 0);

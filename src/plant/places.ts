@@ -22,18 +22,22 @@ const dcAnchors = ['I+', 'I-', 'S2+', 'S2-', 'S1+', 'S1-', 'bus+', 'bus-'];
 const acAnchor = /^[AOD]-(L1|L2|N)$|^R-[LN]$|^pair-N$/;
 const linkAnchor = /^(unit|lead|far|pack)\.(C-[HLS]|ref)$/;
 const trackerAnchor = /^T(\d*)([+-])$/;
+const otherString = /^P1@(\d+)([+-])$/;
 const fuseAnchor = /^fuse-(in|out)$/;
 
 /**
  * Where a lead tip goes. Beside the drawing's anchors: `T+`, `T1-` (terminals of the string's own tracker, of the
  * tracker of that index), `fuse-in`, `fuse-out` (string fuse), `frame`, and `unit.C-H`, `lead.C-H`, `far.C-H`,
- * `pack.C-L`, `unit.ref` of the data link (device pins; the lead's two plugs). Ground is `{ node: 'ground' }` in whatever
+ * `pack.C-L`, `unit.ref` of the data link (device pins; the lead's two plugs), `P1@1+` (P1 of the string of that index,
+ * for a reading from one string to another). Ground is `{ node: 'ground' }` in whatever
  * circuit the other lead is in. Undefined: no such place.
  */
 export function spotOf(anchor: string, subject: Subject, ownTracker: number): Spot | 'ground' | undefined {
   if (anchor === 'G' || anchor === 'GA' || anchor === 'PG' || anchor === 'frame') return 'ground';
   if (pvAnchors.includes(anchor)) return { circuit: 'pv', node: place(subject.run, anchor) };
   if (anchor === 'PS+') return { circuit: 'pv', node: place(subject.run, 'C+') };
+  const string = otherString.exec(anchor);
+  if (string) return { circuit: 'pv', node: place(Number(string[1]), `P1${string[2]}`) };
   const fuse = fuseAnchor.exec(anchor);
   if (fuse)
     return {

@@ -29,4 +29,6 @@ export const sampleSites: readonly SiteSheet[] = [
     inverter: { ...sallowCreek.inverter, topology: 'wye-120-208' },
     battery: { ...sallowCreek.battery, packs: 4 },
   },
+  // A run that is long by its sheet.
+  { ...sallowCreek, id: 'long-run', outputFeeder: { lengthM: 90, areaMm2: 10 } },
 ];

@@ -142,6 +142,27 @@ const p1Between: WorkDef = {
   },
 };
 
+/** Fewer amps than this share of the label's working amps, in full sun, is a resistance in the way. Common practice. */
+const fewAmpsShare = 0.5;
+
+/** Bypassed modules cost volts and leave the amps of the light; a bad joint lets few through. */
+const ampsForLight: WorkDef = {
+  id: 'pv-amps-for-light',
+  answers: ['few', 'full'],
+  work(context) {
+    const run = runString(context);
+    if (!run.ok) return run;
+    const amps = context.readings['full-sun.amps'];
+    if (amps === undefined) return { ok: false, missing: [] };
+    const labelAmps = run.string.impA * run.string.parallel;
+    return {
+      ok: true,
+      outcome: amps < fewAmpsShare * labelAmps ? 'few' : 'full',
+      says: [{ id: 'expected.pv.ampsForLight', params: { amps, labelAmps } }],
+    };
+  },
+};
+
 /** What a reading too close to call comes to: its neighbours weighed, the careful one taken. */
 export const betweenWorks: readonly WorkDef[] = [
   withAmps('pv-flow-between', 'flowing', pvZeroAmps),
@@ -151,4 +172,5 @@ export const betweenWorks: readonly WorkDef[] = [
   onScreen('pv-retest-between', 'retest-start'),
   voltsBetween,
   p1Between,
+  ampsForLight,
 ];

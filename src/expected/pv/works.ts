@@ -102,12 +102,14 @@ const missingModules: WorkDef = {
     };
     // On low impedance a ghost would have fallen away: volts that stood there are a string's, however few.
     const real = context.outcomes['p1-low-z'] === 'low' || context.outcomes['p1-low-z'] === 'undetermined';
+    // A tracker that makes power has had enough to start: these volts stand under its load, and are not the string's open ones.
+    const runs = (context.readings['running-now.watts'] ?? 0) > 0;
     const outcome =
       !real && measured < noStringShare * params.nominal
         ? 'no-string'
         : lightIsWeak(context)
           ? 'light-too-weak'
-          : short
+          : short && !runs
             ? 'below-start'
             : 'above-start';
     return {
@@ -248,20 +250,24 @@ const swapFits: WorkDef = {
   },
 };
 
-/** How the run came to call the tracker running: held back, following a load, or at work. */
-function howItRuns({ outcomes }: ExpectContext): 'follows' | 'limited' | 'nothing' {
+/** How the run came to call the tracker running: held back, following a load, high for no reason found, or at work. */
+function howItRuns({ outcomes }: ExpectContext): 'follows' | 'limited' | 'not-explained' | 'nothing' {
   if (outcomes['load-after'] === 'rises') return 'follows';
   const at = ['full-sun', 'start-watch', 'flowing'].find((block) => outcomes[block] !== undefined);
   const between = { 'full-sun': 'sun-between', 'start-watch': 'start-between', flowing: 'flow-between' };
   const said =
     at && outcomes[at] === 'between' ? outcomes[between[at as keyof typeof between]] : at && outcomes[at];
-  return said === 'limited' ? 'limited' : 'nothing';
+  if (said !== 'limited') return 'nothing';
+  // Held up by nobody: the battery permits charge and a load moves nothing. More modules than the sheet stand as high.
+  return outcomes['charge-permit'] === 'some' && outcomes['load-after'] === 'same'
+    ? 'not-explained'
+    : 'limited';
 }
 
 /** What was found on the way and still stands although the tracker runs now. */
 const whatStands: WorkDef = {
   id: 'pv-what-stands',
-  answers: ['fewer', 'short-when-hot', 'limited', 'follows', 'nothing'],
+  answers: ['fewer', 'short-when-hot', 'limited', 'not-explained', 'follows', 'nothing'],
   work(context) {
     const run = runString(context);
     if (!run.ok) return run;

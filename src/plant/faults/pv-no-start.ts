@@ -246,7 +246,8 @@ export const pvNoStart: readonly Fault[] = [
       else
         for (const pack of spec.packs) {
           if (form === 'asleep') pack.awake = false;
-          else pack.charge = making.random.between(0.001, 0.012);
+          // So flat that its rest volts are under what the unit starts at.
+          else pack.charge = making.random.between(0.001, 0.007);
         }
       return { form };
     },

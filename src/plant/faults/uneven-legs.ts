@@ -1,9 +1,21 @@
 import { acNominal } from '../../site/ac.ts';
 import type { AcSpec } from '../ac/spec.ts';
+import { copperOhm } from '../site-parts.ts';
 import type { Draft, Fault, Making, Severity } from './fault.ts';
 
 type Sheet = Making['sheet'];
 const twoLegs = ({ inverter }: Sheet) => acNominal[inverter.topology].legs === 2;
+/** A utility supply passes through the unit: no search, and it brings its own tie of neutral to ground. */
+const ownSupply = ({ secondSource }: Sheet) => secondSource.kind !== 'utility';
+/** Least resistance of one conductor of a run that counts as long [Ω]. */
+const longOhm = 0.12;
+/** A run is as long as its sheet says: a long one is on a sheet that says so, or that does not know. */
+const longRun = (sheet: Sheet) => {
+  const { lengthM, areaMm2 } = sheet.outputFeeder ?? { lengthM: null, areaMm2: null };
+  return (
+    twoLegs(sheet) && (lengthM === null || areaMm2 === null || copperOhm(lengthM, areaMm2, 30) >= longOhm)
+  );
+};
 const opposed = ({ inverter }: Sheet) => inverter.topology === 'opposed-120-240';
 
 function onAc(
@@ -126,7 +138,7 @@ export const unevenLegs: readonly Fault[] = [
         if (load.id === 'lights-1') load.watts = ac.searchW * random.between(0.2, 0.8);
       return { thresholdW: ac.searchW };
     },
-    () => true,
+    ownSupply,
   ),
   onAc(
     'd12',
@@ -149,7 +161,7 @@ export const unevenLegs: readonly Fault[] = [
       ac.bondAtPanel = Number.POSITIVE_INFINITY;
       return {};
     },
-    () => true,
+    ownSupply,
   ),
   onAc(
     'd14',
@@ -162,9 +174,16 @@ export const unevenLegs: readonly Fault[] = [
     },
     opposed,
   ),
-  onAc('d3', 'feeder-long', 'occasional', (ac, { random }) => {
-    lean(ac, random.pick(['1', '2'] as const), random.between(1.5, 3));
-    ac.feederOhm = random.between(0.12, 0.4);
-    return { ohms: ac.feederOhm };
-  }),
+  onAc(
+    'd3',
+    'feeder-long',
+    'occasional',
+    (ac, { sheet, random }) => {
+      lean(ac, random.pick(['1', '2'] as const), random.between(1.5, 3));
+      const { lengthM, areaMm2 } = sheet.outputFeeder ?? { lengthM: null, areaMm2: null };
+      if (lengthM === null || areaMm2 === null) ac.feederOhm = random.between(longOhm, 0.4);
+      return { ohms: ac.feederOhm };
+    },
+    longRun,
+  ),
 ];

@@ -71,6 +71,8 @@ const arithmetic = {
     'Both strings keep within the limits, up to {cold:voltage} and {iscAmps:current}. One of them is too short for the other tracker to start or to follow it in the heat.',
   'expected.pv.between':
     '{volts:voltage} and {amps:current}: too near a limit to be given to one side. Both sides are weighed, and the careful one is taken.',
+  'expected.pv.ampsForLight':
+    '{amps:current} in full sun. The label works at {labelAmps:current}. Bypassed modules leave the amps; a bad joint lets under half of them through. Common practice.',
   'expected.pv.betweenScreen':
     '{volts:voltage} is too near a limit to be given to one side. Both sides are weighed, and the careful one is taken.',
   'expected.pv.voltsBetween':
