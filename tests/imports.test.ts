@@ -18,6 +18,7 @@ const domain = [
   'drawings',
   'search',
   'plant',
+  'suspects',
 ] as const;
 const shown = [
   ...domain,
@@ -44,6 +45,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   drawings: ['quantity', 'site'],
   search: ['quantity', 'guide', 'content-schemas'],
   plant: ['quantity', 'site'],
+  suspects: ['quantity'],
   islands: shown,
   components: [...shown, 'content-schemas'],
   layouts: shown,
