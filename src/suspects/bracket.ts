@@ -35,7 +35,7 @@ const deeper = 3;
  * is settled. A check whose own lower bound is not below what is already reached cannot matter and is skipped.
  */
 export function bracket(table: Table, price: Price, input: BracketInput = {}): Bracket {
-  const { mostNodes = 400_000, gap = 0.01 } = input;
+  const { mostNodes = 20_000, gap = 0.01 } = input;
   const { checks, suspects, classOf } = table;
   const floorOf = lossFloor(table);
   const costs = checks.map((check) => costOf(check, price));
@@ -87,16 +87,20 @@ export function bracket(table: Table, price: Price, input: BracketInput = {}): B
           if (one.lower >= upper) continue;
           let [low, up] = [one.paid, one.paid];
           let rest = one.lower - one.paid;
+          let searched = true;
           for (const n of one.next) {
             const found = solve(n.key, n.w, one.then);
             rest -= n.bounds.lower;
             low += found.lower;
             up += found.upper;
             // The outcomes not yet searched count with what bounds them in place.
-            if (low + rest >= upper) break;
+            if (low + rest >= upper) {
+              searched = n === one.next.at(-1);
+              break;
+            }
           }
           lower = Math.min(lower, low + Math.max(0, rest));
-          if (rest <= 1e-15) upper = Math.min(upper, up);
+          if (searched) upper = Math.min(upper, up);
         }
         // What was skipped or broken off is not below `upper`, so V* is not below the lesser of the two.
         bounds.lower = Math.max(here.lower, Math.min(lower, upper));

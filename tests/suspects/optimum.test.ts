@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { bracket } from '../../src/suspects/bracket.ts';
 import { efficiency, enginePolicy } from '../../src/suspects/efficiency.ts';
 import { after, notDone, nothingRead } from '../../src/suspects/history.ts';
 import { knapsackBound } from '../../src/suspects/knapsack-bound.ts';
@@ -40,6 +41,13 @@ describe('the optimum of the eight by six', () => {
       'readParams',
       'readParams',
     ]);
+  });
+
+  it('is what the bracket closes in on', () => {
+    const { lower, upper } = bracket(table, price, { gap: 0.001 });
+    expect(lower).toBeLessThanOrEqual(found.value + 1e-9);
+    expect(upper).toBeGreaterThanOrEqual(found.value - 1e-9);
+    expect((upper - lower) / upper).toBeLessThanOrEqual(0.001);
   });
 
   it('is bounded from below by what the checks can carry', () => {
