@@ -35,7 +35,7 @@ const deeper = 3;
  * is settled. A check whose own lower bound is not below what is already reached cannot matter and is skipped.
  */
 export function bracket(table: Table, price: Price, input: BracketInput = {}): Bracket {
-  const { mostNodes = 20_000, gap = 0.01 } = input;
+  const { mostNodes = 100_000, gap = 0.01 } = input;
   const { checks, suspects, classOf } = table;
   const floorOf = lossFloor(table);
   const costs = checks.map((check) => costOf(check, price));

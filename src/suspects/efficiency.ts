@@ -21,7 +21,9 @@ export function best(table: Table, price: Price): Pick<Bracket, 'lower' | 'upper
     if (found.kind === 'optimum') return { lower: found.value, upper: found.value, exact: true };
   }
   const { lower, upper } = bracket(table, price);
-  return { lower, upper, exact: false };
+  // The engine is a policy too, and often a better one than the search reached.
+  const reached = performance(table, enginePolicy(table, price), price).total;
+  return { lower, upper: Math.min(upper, reached), exact: false };
 }
 
 export interface Efficiency {
