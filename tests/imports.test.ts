@@ -19,6 +19,7 @@ const domain = [
   'search',
   'plant',
   'closed-loop',
+  'suspects',
 ] as const;
 const shown = [
   ...domain,
@@ -56,6 +57,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
     'site',
     'quantity',
   ],
+  suspects: ['quantity'],
   islands: shown,
   components: [...shown, 'content-schemas'],
   layouts: shown,
