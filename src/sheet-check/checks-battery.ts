@@ -191,9 +191,7 @@ export const batteryChecks: readonly Check[] = [
     side: 'atLeast',
     needs: ['inverter.busCapacitanceF', 'precharge.resistorOhm'],
     judge: ({ given, out }) =>
-      out.leastOhms === undefined
-        ? 'notOnSheet'
-        : { amount: given.resistorOhms, limit: out.leastOhms },
+      out.leastOhms === undefined ? 'notOnSheet' : { amount: given.resistorOhms, limit: out.leastOhms },
     lifts: ['precharge.resistorOhm'],
   },
   {

@@ -1,7 +1,7 @@
 import type { SiteSheet } from '../site/sheet.ts';
-import { editionOf, nec690 } from '../worksheets/pv/string-amps.ts';
 import { parallelStrings } from '../worksheets/pv/parallel-strings.ts';
 import { pvRun } from '../worksheets/pv/pv-run.ts';
+import { editionOf, nec690 } from '../worksheets/pv/string-amps.ts';
 import { stringCurrent } from '../worksheets/pv/string-current.ts';
 import { nearMaximumShare, startMargin, stringWindow } from '../worksheets/pv/string-window.ts';
 import type { Check, Judged } from './check.ts';

@@ -89,8 +89,7 @@ function workOut(
 export function usedInputs({ given }: Worked): Readonly<Record<string, number | string>> {
   return Object.fromEntries(
     Object.entries(given as Record<string, unknown>).filter(
-      (pair): pair is [string, number | string] =>
-        typeof pair[1] === 'number' || typeof pair[1] === 'string',
+      (pair): pair is [string, number | string] => typeof pair[1] === 'number' || typeof pair[1] === 'string',
     ),
   );
 }

@@ -21,8 +21,7 @@ type NumberAnswer = Extract<Fact['answer'], { type: 'number' }>;
 /** Values that are sold, for facts that are ratings or sizes: nobody fits a fuse of 187 A. */
 const soldIn: Readonly<Record<string, (units: UnitSystem) => readonly number[]>> = {
   ratedA: () => standardRatings('2023', 'fuse'),
-  areaMm2: (units) =>
-    units === 'us' ? awgGauges.map(awgAreaMm2).toSorted((a, b) => a - b) : metricAreasMm2,
+  areaMm2: (units) => (units === 'us' ? awgGauges.map(awgAreaMm2).toSorted((a, b) => a - b) : metricAreasMm2),
   ratedV: () => [48, 60, 80, 100, 125, 150, 250, 300, 500, 600, 1000, 1500],
   categoryV: () => [150, 300, 600, 1000, 1500],
   interruptingA: () => [1500, 2500, 5000, 10_000, 20_000, 50_000, 100_000, 200_000],

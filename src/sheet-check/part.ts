@@ -11,7 +11,6 @@ export const ratingIds = [
   'leastOhms',
   'mostOhms',
   'pulse',
-  'watts',
   'poles',
 ] as const;
 export type RatingId = (typeof ratingIds)[number];

@@ -30,9 +30,7 @@ export function dcParts(sheet: SiteSheet): readonly Part[] {
   const out = cable.ok ? cable.worked.out : undefined;
   const owed = !cable.ok && cable.why.kind === 'missing' ? cable.why.facts : [];
   const owesOhms = battery.packResistanceOhm === null ? ['battery.packResistanceOhm'] : [];
-  const use = cable.ok
-    ? { use: { worksheet: inverterCable.id, inputs: usedInputs(cable.worked) } }
-    : {};
+  const use = cable.ok ? { use: { worksheet: inverterCable.id, inputs: usedInputs(cable.worked) } } : {};
   const open = nec ? {} : { codeOpen: true as const };
   const volts = rating('volts', 'voltage', battery.cellsInSeries * battery.cellMaxV);
   const { lengthM, areaMm2 } = sheet.batteryCable;
@@ -101,8 +99,7 @@ export function dcParts(sheet: SiteSheet): readonly Part[] {
     },
     {
       id: 'battery-lug',
-      quantity:
-        lugsOfCircuit + (bars ? lugsOfPack * battery.packs : 0) + lugsOfUnit * (parallelUnits - 1),
+      quantity: lugsOfCircuit + (bars ? lugsOfPack * battery.packs : 0) + lugsOfUnit * (parallelUnits - 1),
       ratings: rating('wire', 'wireSize', size ?? undefined),
       missing: owesCable.filter((id) => id.endsWith('areaMm2')),
     },

@@ -100,7 +100,11 @@ export function acParts(sheet: SiteSheet): readonly Part[] {
           'current',
           nec ? ratingAtLeast(continuousFactor * legAmps, '2023', 'breaker') : undefined,
         ),
-        ...rating('volts', 'voltage', angle === undefined || angle === 0 ? legVolts : angle === 180 ? 240 : 208),
+        ...rating(
+          'volts',
+          'voltage',
+          angle === undefined || angle === 0 ? legVolts : angle === 180 ? 240 : 208,
+        ),
       ],
       missing: [],
       ...open,
