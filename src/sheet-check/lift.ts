@@ -44,8 +44,8 @@ export function liftsOf(finding: Finding, sheet: SiteSheet): readonly Lift[] {
 
 /** Every check that now stands broken or undone. */
 function standing(sheet: SiteSheet): ReadonlySet<string> {
-  const { broken, notChecked } = checkSite(sheet);
-  return new Set([...broken, ...notChecked].map(({ check, row }) => `${check}:${row}`));
+  const { broken, quiet, notChecked } = checkSite(sheet);
+  return new Set([...broken, ...quiet, ...notChecked].map(({ check, row }) => `${check}:${row}`));
 }
 
 function liftBy(

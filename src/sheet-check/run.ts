@@ -55,6 +55,8 @@ export const isFinding = (made: Finding | NotChecked): made is Finding => 'holds
 export interface SheetChecked {
   /** Broken limits. */
   readonly broken: readonly Finding[];
+  /** Broken ones of which a stronger one says the same. */
+  readonly quiet: readonly Finding[];
   /** Kept ones, the tightest first. */
   readonly kept: readonly Finding[];
   readonly notChecked: readonly NotChecked[];
@@ -68,14 +70,15 @@ export function checkSite(sheet: SiteSheet): SheetChecked {
   const findings = made.filter(isFinding);
   const broken = findings.filter(({ holds }) => !holds);
   const unless = new Map(checks.map(({ id, unless }) => [id, unless]));
-  const said = broken.filter(
-    ({ check, row }) => !broken.some((each) => each.row === row && each.check === unless.get(check)),
-  );
+  const isQuiet = ({ check, row }: Finding): boolean =>
+    broken.some((each) => each.row === row && each.check === unless.get(check));
+  const said = broken.filter((finding) => !isQuiet(finding));
   const tightness = ({ margin }: Finding): number => margin ?? Number.NEGATIVE_INFINITY;
   return {
     broken: said.toSorted(
       (a, b) => order.indexOf(a.severity) - order.indexOf(b.severity) || tightness(a) - tightness(b),
     ),
+    quiet: broken.filter(isQuiet),
     kept: findings.filter(({ holds }) => holds).toSorted((a, b) => tightness(a) - tightness(b)),
     notChecked: made.filter((each): each is NotChecked => !isFinding(each)),
   };
