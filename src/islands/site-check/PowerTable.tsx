@@ -22,6 +22,7 @@ export function PowerTable({ sheet }: { sheet: SiteSheet }) {
             : words.all(watts(rated))}
         </p>
       )}
+      {ceilings.some((ceiling) => ceiling.watts === undefined) && <p>{words.open}</p>}
       <p>{words.sound}</p>
       <table class="working">
         <thead>

@@ -208,8 +208,9 @@ export const sheetCheckWords = {
     title: 'Most power for good',
     all: (watts: string): string => `${watts}, battery low. Nothing holds the inverter back.`,
     less: (watts: string, part: string): string =>
-      `${watts}, battery low. ${part} limits you, not the inverter.`,
-    unknown: 'not known',
+      `${watts}, battery low. What limits you is not the inverter: ${part.toLowerCase()}.`,
+    open: 'Not every part is known or checked: it may be less.',
+    unknown: 'not known or not checked',
     sound: 'This is what each part lets through. The weakest counts.',
     part: 'Part',
     watts: 'AC power',
