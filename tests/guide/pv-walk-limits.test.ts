@@ -204,13 +204,14 @@ describe('a sound plant', () => {
     expect(result.path.at(-1)).toBe('come-back-in-light');
   });
 
-  test('held back at open volts is told from one that makes no try', () => {
+  test('volts that nobody holds up are looked into, and not called held back', () => {
+    // Charge is permitted and a load moves nothing: more modules than the sheet says would stand as high.
     const result = walkCase('healthy-the-long-way', {
       'start-watch': { volts: '300.2', amps: '1.20' },
-      'v-starts-limited': 'explained',
     });
-    expect(result.verdict?.causes).toEqual(['held-back']);
-    expect(result.end?.result).toBe('healthy');
+    expect(outcomeAt(result, 'what-stands')).toBe('not-explained');
+    expect(result.path.at(-1)).toBe('over-meter');
+    expect(result.verdict).toBeUndefined();
   });
 
   test('somebody else’s lock ends the run', () => {
