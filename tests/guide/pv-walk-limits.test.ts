@@ -210,7 +210,7 @@ describe('a sound plant', () => {
       'start-watch': { volts: '300.2', amps: '1.20' },
     });
     expect(outcomeAt(result, 'what-stands')).toBe('not-explained');
-    expect(result.path.at(-1)).toBe('over-meter');
+    expect(result.path).toContain('over-meter');
     expect(result.verdict).toBeUndefined();
   });
 
