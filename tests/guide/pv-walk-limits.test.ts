@@ -211,7 +211,7 @@ describe('a sound plant', () => {
     });
     expect(outcomeAt(result, 'what-stands')).toBe('not-explained');
     expect(result.path).toContain('over-meter');
-    expect(result.verdict).toBeUndefined();
+    expect(result.verdict).toBeNull();
   });
 
   test('somebody else’s lock ends the run', () => {
