@@ -179,6 +179,7 @@ describe('the shelf of worksheets', () => {
     expect(await driver.give('done')).toBe(true);
     expect(await driver.block()).toBe('fit-stalled');
     const link = driver.plate.getByRole('link', { name: 'Open the worksheet' });
+    await link.hover();
     await expect.poll(() => link.getAttribute('href')).toContain('readings=');
     await link.click();
     const page = driver.page;

@@ -29,14 +29,30 @@ export const work: BuildControls = (host, plate, { work: shown }) => {
   return { elements: [ours(box), ours(make('div', { className: 'run-go' }, go))] };
 };
 
-/** To the worksheet on these very numbers: they are put into the address as soon as the worksheet's own form is here. */
+/**
+ * To the worksheet on these very numbers. They are put into the address when the link is reached for: the worksheet's own
+ * form, which that takes, is more than a step should wait for.
+ */
 function linkTo(use: WorksheetUse, units: UnitSystem): HTMLElement {
   const address = href(`worksheets/${use.worksheet}/`);
   const link = make('a', { href: address, textContent: runStep.work.open });
-  void import('../worksheet/address.ts')
-    .then(({ worksheetQuery }) => worksheetQuery(use, units))
-    .then((query) => {
-      link.href = `${address}?${query}`;
-    });
+  let filling: Promise<void> | undefined;
+  let filled = false;
+  const fill = (): Promise<void> => {
+    filling ??= import('../worksheet/address.ts')
+      .then(({ worksheetQuery }) => worksheetQuery(use, units))
+      .then((query) => {
+        link.href = `${address}?${query}`;
+        filled = true;
+      });
+    return filling;
+  };
+  for (const reached of ['pointerenter', 'focus']) link.addEventListener(reached, () => void fill());
+  link.addEventListener('click', (event) => {
+    if (filled) return;
+    event.preventDefault();
+    const go = () => location.assign(link.href);
+    void fill().then(go, go);
+  });
   return link;
 }
