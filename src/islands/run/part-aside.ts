@@ -3,7 +3,6 @@ export { sayRun } from '../../words/en/run.ts';
 export { barPanel } from './bar.ts';
 export { factsPanel } from './facts-panel.ts';
 export { misfitPanel } from './misfit-panel.ts';
-export { pairing } from './pairing.ts';
 export { showProblems } from './problems.ts';
 export { readingPanel } from './reading-panel.ts';
 export { exportVisit, visitMenu } from './visit-menu.ts';
