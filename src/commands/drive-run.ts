@@ -9,9 +9,7 @@ import type { WalkAnswers } from '../visit/walk.ts';
 import { runWords } from '../words/en/run-page.ts';
 import { pairingWords } from '../words/en/run-pairing.ts';
 import { runStep } from '../words/en/run-step.ts';
-
-type Answer = WalkAnswers['answers'][string];
-type OneAnswer = Exclude<Answer, readonly unknown[]>;
+import { answerSwiftly, type OneAnswer } from './swift-hand.ts';
 
 export interface Begin {
   /** `guides/pv-no-start`, `procedures/pre-charge`. */
@@ -29,10 +27,13 @@ const always = ['cant', 'unsure', 'stop'];
 /** A run on a page: what a person sees and does. */
 export class Driver {
   readonly page: Page;
+  readonly #swift: boolean;
   readonly #taken = new Map<string, number>();
 
-  constructor(page: Page) {
+  /** `swift`: answer each step inside the page, where it is the way taken that is tested and not the fingers. */
+  constructor(page: Page, { swift = false }: { swift?: boolean } = {}) {
     this.page = page;
+    this.#swift = swift;
   }
 
   /** The plate of the present step. */
@@ -40,18 +41,28 @@ export class Driver {
     return this.page.locator('section.plate[data-now="now"]');
   }
 
-  /** The block the run stands at. */
-  async block(): Promise<string> {
-    return (await this.plate.getAttribute('data-block')) ?? '';
+  /** The block the run stands at, and its kind. */
+  async #look(): Promise<{ block: string; kind: string }> {
+    await this.plate.waitFor({ state: 'attached' });
+    return this.page.evaluate(() => {
+      const { block = '', kind = '' } =
+        document.querySelector<HTMLElement>('section.plate[data-now="now"]')?.dataset ?? {};
+      return { block, kind };
+    });
   }
 
-  /** The present step, by what changes with each answer: the steps taken and the block. */
+  /** The block the run stands at. */
+  async block(): Promise<string> {
+    return (await this.#look()).block;
+  }
+
+  /** The present step, by what changes with each answer: its number on the trail and its block. */
   async #standing(): Promise<string> {
     return this.page.evaluate(() => {
       // What was refused before is none of the next answer's doing.
       document.querySelector('.error-summary')?.setAttribute('data-earlier', '');
       const plate = document.querySelector('section.plate[data-now="now"]');
-      return `${history.state?.step} ${plate?.getAttribute('data-block')} ${location.search}`;
+      return `${plate?.querySelector('.plate-no')?.textContent} ${plate?.getAttribute('data-block')}`;
     });
   }
 
@@ -94,10 +105,9 @@ export class Driver {
   async drive(file: WalkAnswers, each?: (block: string) => Promise<void>): Promise<string[]> {
     const path: string[] = [];
     for (;;) {
-      const block = await this.block();
+      const { block, kind } = await this.#look();
       path.push(block);
       await each?.(block);
-      const kind = await this.plate.getAttribute('data-kind');
       const given = this.#next(file, block);
       if (given === undefined && kind !== 'wait' && kind !== 'workOut') return path;
       if (!(await this.give(given ?? 'done')) || kind === 'end') return path;
@@ -107,7 +117,11 @@ export class Driver {
   /** Answer the present step. False when the page refused it, or is barred; a visit that closes counts as taken. */
   async give(answer: OneAnswer): Promise<boolean> {
     const before = await this.#standing();
-    const kind = (await this.plate.getAttribute('data-kind')) ?? '';
+    const { kind } = await this.#look();
+    if (this.#swift && kind !== 'pair') {
+      if (kind === 'wait') await this.page.clock.fastForward('06:00:00');
+      return (await answerSwiftly(this.page, { kind, answer })) && this.#moved(before);
+    }
     const press = await this.#fill(kind, answer);
     if (!press || !(await press.isVisible())) return false;
     // A button that says it is not ready yet can be pressed all the same, and answers with what is missing.
@@ -224,9 +238,11 @@ export class Driver {
     const result = await this.page.waitForFunction((was) => {
       if (document.querySelector('.error-summary:not([data-earlier])')) return 'refused';
       const plate = document.querySelector('section.plate[data-now="now"]');
-      const now = `${history.state?.step} ${plate?.getAttribute('data-block')} ${location.search}`;
+      const number = plate?.querySelector('.plate-no')?.textContent;
+      // The browser's history is told after the step is shown; until it is, the answer is not through.
+      if (history.state?.step !== Number(number) - 1) return false;
       const closed = plate?.getAttribute('data-kind') === 'end' && !plate.querySelector('.run-go');
-      return now !== was || closed ? 'taken' : false;
+      return `${number} ${plate?.getAttribute('data-block')}` !== was || closed ? 'taken' : false;
     }, before);
     return (await result.jsonValue()) === 'taken';
   }

@@ -17,13 +17,13 @@ const asKept = (sheet: SiteSheet): SiteSheet =>
   };
 
 /** A case typed in by hand from the guide's page on, held against its walk. */
-async function run(visitor: Visitor, sheet: SiteSheet, answers: object) {
+async function run(visitor: Visitor, sheet: SiteSheet, answers: object, swift = true) {
   const site = asKept(sheet);
   const page = await visitor.context.newPage();
   await page.clock.install();
   await keepSite(page, visitor.site.url, site);
   await page.goto(`${visitor.site.url}guides/uneven-legs/`);
-  const driver = new Driver(page);
+  const driver = new Driver(page, { swift });
   await driver.start({ site: site.name });
   return runAsWalked(driver, 'uneven-legs', site, answersSchema.parse({ answers }));
 }
@@ -39,7 +39,8 @@ describe('uneven legs, from the guide’s page to the end', () => {
     ['an open neutral, mended and shown', 'a repair: made safe, restored and tested again'],
   ])('%s: %s', { timeout: 240_000 }, async ([id], { visitor }) => {
     const { sheet, answers, causes, end } = legCases.find((each) => each.id === id)!;
-    const walked = await run(visitor, sheet, answers);
+    // One visit by a finger's taps and a keyboard; the others by the page's own controls, which is the same way sooner.
+    const walked = await run(visitor, sheet, answers, id !== 'opposed: healthy');
     expect(walked.verdict?.causes ?? null).toEqual(causes);
     expect(walked.end?.result).toBe(end);
   });

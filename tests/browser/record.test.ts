@@ -17,7 +17,7 @@ describe('the record of a visit that was not resolved', () => {
     await keepSite(page, visitor.site.url, sallowCreek);
     await page.goto(visitor.site.url);
     await page.locator('main a[href$="/guides/pv-no-start/"]').first().click();
-    const driver = new Driver(page);
+    const driver = new Driver(page, { swift: true });
     const subject = sallowCreek.strings[0]!.name;
     await driver.start({ site: sallowCreek.name, subject });
     const walked = await runAsWalked(
@@ -53,7 +53,7 @@ describe('the record of a visit that was not resolved', () => {
     await keepSite(page, visitor.site.url, sallowCreek);
     await page.goto(visitor.site.url);
     await page.locator('main a[href$="/guides/pv-no-start/"]').first().click();
-    const driver = new Driver(page);
+    const driver = new Driver(page, { swift: true });
     const subject = sallowCreek.strings[0]!.name;
     await driver.start({ site: sallowCreek.name, subject });
     const file = answersSchema.parse({ subject, answers });

@@ -26,6 +26,14 @@ const nothing = (why: 'busy' | 'otherTab' | 'notLoaded'): Given => ({
   why,
 });
 
+/** Whether an input is meant for the step on the screen alone: not a tick, a stop or a note, nor what the page notices. */
+const ofStep = ({ type }: Input): boolean =>
+  !['confirm', 'stop', 'note', 'away', 'notice', 'facts'].includes(type);
+
+/** A thumb that came down twice. */
+const samePress = (one: Input, other: Input): boolean =>
+  one.type === other.type ? one.type !== 'confirm' : ofStep(one) && ofStep(other);
+
 /** One visit being run in this tab: its log, the state it leads to, and what storage says. */
 export class Session {
   readonly #book: Book;
@@ -99,13 +107,16 @@ export class Session {
 
   /**
    * Gives an input to the run. The entries are committed before the screen may move on. Ticks come as fast as a thumb
-   * does: one waits for what is being written, and what follows waits for it. Any other press while the last one is being
-   * written counts as the same press.
+   * does, and what the page itself notices comes at any time: each waits for what is being written, and what follows
+   * waits for it. A second press for the step while the first is being written counts as the same press.
    */
   async give(input: Input): Promise<Given> {
+    const { path } = this.#state.position;
     while (this.#busy) {
-      if (input.type !== 'confirm' && this.#busy.input.type !== 'confirm') return nothing('busy');
+      if (samePress(input, this.#busy.input)) return nothing('busy');
       await this.#busy.done;
+      // It was meant for the step that the person saw.
+      if (ofStep(input) && this.#state.position.path !== path) return nothing('busy');
     }
     const given = this.#take(input);
     this.#busy = { input, done: given.catch(() => undefined) };

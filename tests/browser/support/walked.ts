@@ -45,7 +45,8 @@ export async function runAsWalked(
   const walked = walkOf(id, sheet, file);
   const seen: { block: string; hazard: string }[] = [];
   const path = await driver.drive(file, async (block) => {
-    const { hazards, misplaced } = await driver.plate.evaluate((plate) => {
+    const { hazards, misplaced } = await driver.page.evaluate(() => {
+      const plate = document.querySelector('section.plate[data-now="now"]')!;
       const action = plate.querySelector('[data-role="do"], .plate-do');
       const shown = [...plate.querySelectorAll<HTMLElement>('[data-hazard]')].filter((each) =>
         each.checkVisibility(),
