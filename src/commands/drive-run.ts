@@ -119,7 +119,8 @@ export class Driver {
     const before = await this.#standing();
     const { kind } = await this.#look();
     if (this.#swift && kind !== 'pair') {
-      if (kind === 'wait') await this.page.clock.fastForward('06:00:00');
+      if (kind === 'wait')
+        await this.page.clock.setSystemTime(await this.page.evaluate(() => Date.now() + 6 * 3600_000));
       return (await answerSwiftly(this.page, { kind, answer })) && this.#moved(before);
     }
     const press = await this.#fill(kind, answer);

@@ -64,6 +64,8 @@ function inPage({ kind, answer, addRow }: SwiftAnswer & { addRow: string }): boo
       const met = typeof answer === 'string' || answer[item.dataset.item ?? ''] === true;
       if (box && box.checked !== met && !press(box)) return false;
     }
+  // The screen wakes when the wait is over, and the press comes while the page still writes what it then notices.
+  if (kind === 'wait') document.dispatchEvent(new Event('visibilitychange'));
   if (['hold', 'end', 'wait', 'workOut'].includes(kind))
     return press(plate.querySelector<HTMLElement>('.run-go button'));
   if (kind === 'measure' || kind === 'display') {
