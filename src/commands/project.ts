@@ -18,13 +18,14 @@ const inherited = (): NodeJS.ProcessEnv =>
   Object.fromEntries(Object.entries(process.env).filter(([name]) => !notInherited.test(name)));
 
 /**
- * Run a script with this same Node, in the project's folder. Its words are shown as they come and kept.
- * `script` is a path from the project's folder.
+ * Run a script with this same Node, in the project's folder. Its words are kept, and shown as they come where it is
+ * `live`. `script` is a path from the project's folder.
  */
 export function runNode(
   script: string,
   args: readonly string[] = [],
   env: NodeJS.ProcessEnv = {},
+  show: 'live' | 'kept' = 'live',
 ): Promise<Ran> {
   return new Promise((done, fail) => {
     const child = spawn(process.execPath, [script, ...args], {
@@ -35,7 +36,7 @@ export function runNode(
     let output = '';
     const keep = (to: NodeJS.WriteStream) => (chunk: Buffer) => {
       output += chunk;
-      to.write(chunk);
+      if (show === 'live') to.write(chunk);
     };
     child.stdout.on('data', keep(process.stdout));
     child.stderr.on('data', keep(process.stderr));

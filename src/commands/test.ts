@@ -1,6 +1,7 @@
 /**
- * Every check there is, in order, each under its heading. A stage that fails does not hide the ones after it; only what
- * cannot run without it is counted as failed with it. The last line is always `N passed, N failed`.
+ * Every check there is, each under its heading; the ones that use one core run two at a time. A stage that fails does not
+ * hide the ones after it; only what cannot run without it is counted as failed with it. The last line is always
+ * `N passed, N failed`.
  */
 import { mkdir, readFile, rm } from 'node:fs/promises';
 import { join } from 'node:path';
@@ -10,8 +11,10 @@ import { countTests, type Tally } from './test-tally.ts';
 
 const results: { stage: string; tally: Tally; seconds: number }[] = [];
 
-async function stage(name: string, run: () => Promise<Tally>): Promise<boolean> {
+const heading = (name: string): void =>
   console.log(`\n──── ${name} ${'─'.repeat(Math.max(4, 72 - name.length))}`);
+
+async function stage(name: string, run: () => Promise<Tally>): Promise<boolean> {
   const begun = performance.now();
   const tally = await run();
   results.push({ stage: name, tally, seconds: (performance.now() - begun) / 1000 });
@@ -22,11 +25,24 @@ const one = (good: boolean): Tally => ({ passed: good ? 1 : 0, failed: good ? 0 
 
 /** A stage that is one script, good when it ends with 0. */
 const script = (name: string, path: string, ...args: string[]): Promise<boolean> =>
-  stage(name, async () => one((await runNode(path, args)).code === 0));
+  stage(name, async () => {
+    heading(name);
+    return one((await runNode(path, args)).code === 0);
+  });
+
+/** The same beside another stage: what it says comes when it has ended. */
+const beside = (name: string, path: string, ...args: string[]): Promise<boolean> =>
+  stage(name, async () => {
+    const { code, output } = await runNode(path, args, {}, 'kept');
+    heading(name);
+    process.stdout.write(output);
+    return one(code === 0);
+  });
 
 /** A stage of Vitest; counts its tests. */
 const vitest = (name: string, config: string): Promise<boolean> =>
   stage(name, async () => {
+    heading(name);
     const report = join(root, '.cache', `${name.replaceAll(' ', '-')}.json`);
     await rm(report, { force: true });
     const { code } = await runNode(tools.vitest, [
@@ -40,13 +56,17 @@ const vitest = (name: string, config: string): Promise<boolean> =>
   });
 
 await mkdir(join(root, '.cache'), { recursive: true });
-await script('types of pages', tools.astro, 'check', '--minimumSeverity', 'warning');
-await script('types of code', tools.tsc, '--noEmit', '-p', 'tsconfig.json');
-await script('lint', tools.biome, 'check', '--error-on-warnings', '.');
+console.log('Types, lint and safety proof, each shown when it has ended.');
+const [proved] = await Promise.all([
+  beside('safety proof', 'src/commands/prove.ts', '--guides-every', '7'),
+  beside('types of pages', tools.astro, 'check', '--minimumSeverity', 'warning')
+    .then(() => beside('types of code', tools.tsc, '--noEmit', '-p', 'tsconfig.json'))
+    .then(() => beside('lint', tools.biome, 'check', '--error-on-warnings', '.')),
+]);
 await vitest('unit tests', 'tests/vitest.config.ts');
-const proved = await script('safety proof', 'src/commands/prove.ts', '--guides-every', '7');
 const built = await script('build', 'src/commands/build.ts', ...(proved ? ['--proved'] : []));
 const browserFound = await stage('browser', async () => {
+  heading('browser');
   try {
     console.log(browserPath());
     return one(true);
@@ -59,6 +79,7 @@ const browserFound = await stage('browser', async () => {
 if (built && browserFound) await vitest('browser tests', 'tests/browser/vitest.config.ts');
 else
   await stage('browser tests', async () => {
+    heading('browser tests');
     console.error(`Not run: ${built ? 'there is no browser' : 'the site could not be built'}.`);
     return one(false);
   });

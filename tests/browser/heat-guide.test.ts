@@ -3,7 +3,7 @@ import { Driver } from '../../src/commands/drive-run.ts';
 import { demoSites } from '../../src/site/demo.ts';
 import { answersSchema } from '../../src/visit/walk.ts';
 import { type HeatCase, heatCases } from '../support/heat-cases/cases.ts';
-import { keepSite } from './support/site-on-phone.ts';
+import { visitorWith } from './support/site-on-phone.ts';
 import { test } from './support/visitor.ts';
 import { runAsWalked } from './support/walked.ts';
 
@@ -36,12 +36,12 @@ describe('loud fans and hot units, from the guide’s page to the end', () => {
     ['sallow: two units that drive current into each other', 'current that circulates'],
     ['tern: a sensor that reads low keeps the fans off', 'a sensor that hides the heat'],
     ['sallow: a hot joint, made new and shown alike', 'a repair: made safe, restored and tested again'],
-  ])('%s: %s', { timeout: 180_000 }, async ([id], { visitor }) => {
+  ])('%s: %s', { timeout: 180_000 }, async ([id], { newVisitor }) => {
     const { sheet, answers, causes, end } = caseOf(id!);
     const site = asKept(sheet);
+    const visitor = await visitorWith(newVisitor, site);
     const page = await visitor.context.newPage();
     await page.clock.install();
-    await keepSite(page, visitor.site.url, site);
     await page.goto(`${visitor.site.url}guides/fans-heat/`);
     // One visit by a finger's taps and a keyboard; the others by the page's own controls, which is the same way sooner.
     const driver = new Driver(page, { swift: id !== 'sallow: normal, the load asks' });

@@ -4,8 +4,8 @@ import { demoSites } from '../../src/site/demo.ts';
 import type { SiteSheet } from '../../src/site/sheet.ts';
 import { answersSchema } from '../../src/visit/walk.ts';
 import { legCases, plantCase } from '../support/leg-cases/cases.ts';
-import { keepSite } from './support/site-on-phone.ts';
-import { test, type Visitor } from './support/visitor.ts';
+import { visitorWith } from './support/site-on-phone.ts';
+import { type NewVisitor, test } from './support/visitor.ts';
 import { runAsWalked } from './support/walked.ts';
 
 /** A sheet that is not a demo's is another site, and goes to the phone as a file. */
@@ -17,11 +17,11 @@ const asKept = (sheet: SiteSheet): SiteSheet =>
   };
 
 /** A case typed in by hand from the guide's page on, held against its walk. */
-async function run(visitor: Visitor, sheet: SiteSheet, answers: object, swift = true) {
+async function run(newVisitor: NewVisitor, sheet: SiteSheet, answers: object, swift = true) {
   const site = asKept(sheet);
+  const visitor = await visitorWith(newVisitor, site);
   const page = await visitor.context.newPage();
   await page.clock.install();
-  await keepSite(page, visitor.site.url, site);
   await page.goto(`${visitor.site.url}guides/uneven-legs/`);
   const driver = new Driver(page, { swift });
   await driver.start({ site: site.name });
@@ -37,18 +37,18 @@ describe('uneven legs, from the guide’s page to the end', () => {
     ['common: a poor joint in hot 1', 'legs in step'],
     ['line: the source sags', 'one line and a neutral'],
     ['an open neutral, mended and shown', 'a repair: made safe, restored and tested again'],
-  ])('%s: %s', { timeout: 240_000 }, async ([id], { visitor }) => {
+  ])('%s: %s', { timeout: 240_000 }, async ([id], { newVisitor }) => {
     const { sheet, answers, causes, end } = legCases.find((each) => each.id === id)!;
     // One visit by a finger's taps and a keyboard; the others by the page's own controls, which is the same way sooner.
-    const walked = await run(visitor, sheet, answers, id !== 'opposed: healthy');
+    const walked = await run(newVisitor, sheet, answers, id !== 'opposed: healthy');
     expect(walked.verdict?.causes ?? null).toEqual(causes);
     expect(walked.end?.result).toBe(end);
   });
 
-  test('a reading that contradicts the rest names nothing', { timeout: 240_000 }, async ({ visitor }) => {
+  test('a reading that contradicts the rest names nothing', { timeout: 240_000 }, async ({ newVisitor }) => {
     const { sheet, answers } = plantCase('opposed', {}, [900, 700]);
     const odd = { v12: '310.0', v1: '120.1', v2: '120.0' };
-    const walked = await run(visitor, sheet, { ...answers, 'out-legs': odd });
+    const walked = await run(newVisitor, sheet, { ...answers, 'out-legs': odd });
     expect(walked.verdict ?? null).toBeNull();
     expect(walked.end?.result ?? 'unfinished').not.toBe('healthy');
   });

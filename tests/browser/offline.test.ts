@@ -7,7 +7,7 @@ import { afterAll, beforeAll, describe, expect } from 'vitest';
 import { wantedBuild } from '../../src/commands/build-options.ts';
 import { buildKillSwitch, buildWorker, listFiles } from '../../src/commands/build-worker.ts';
 import { pageKinds } from './support/pages.ts';
-import { type Site, serveSite, test } from './support/visitor.ts';
+import { type NewVisitor, type Site, serveSite, test, type Visitor } from './support/visitor.ts';
 
 /** What a browser says of itself when a request finds no network. */
 const noNetwork = /ERR_INTERNET_DISCONNECTED|Failed to load resource|ServiceWorker/;
@@ -15,18 +15,28 @@ const noNetwork = /ERR_INTERNET_DISCONNECTED|Failed to load resource|ServiceWork
 const statusLine = (page: Page) => page.locator('fw-offline [data-role="saved"]');
 
 describe('after one visit, with the network off', () => {
+  /** One visitor for all of these: none of them changes what the browser holds. */
+  let away: Promise<Visitor> | undefined;
+  const awayFromIt = (newInFile: NewVisitor): Promise<Visitor> => {
+    away ??= newInFile({ saves: true }).then(async (visitor) => {
+      await visitor.saved(await visitor.open());
+      await visitor.context.setOffline(true);
+      visitor.expected.push(noNetwork);
+      return visitor;
+    });
+    return away;
+  };
+
   test('every page opens from the phone alone, and the server is asked for nothing', async ({
-    saver: visitor,
+    newInFile,
   }) => {
-    const page = await visitor.open();
-    await visitor.saved(page);
+    const visitor = await awayFromIt(newInFile);
+    const page = await visitor.context.newPage();
     const { files } = await listFiles(wantedBuild().folder);
     const pages = Object.keys(files).filter((path) => path.endsWith('index.html'));
     expect(pages.length).toBeGreaterThan(10);
-    await visitor.context.setOffline(true);
-    visitor.expected.push(noNetwork);
     visitor.site.requests.length = 0;
-    for (const path of await pageKinds(2)) {
+    for (const path of await pageKinds()) {
       const response = await page.goto(visitor.site.url + path, { waitUntil: 'domcontentloaded' });
       expect([path, response?.status(), response?.fromServiceWorker()]).toEqual([path, 200, true]);
       expect(await page.locator('h1').count()).toBe(1);
@@ -50,11 +60,9 @@ describe('after one visit, with the network off', () => {
   });
 
   test('everything a page loads comes from the phone, in a tab opened with no network', async ({
-    saver: visitor,
+    newInFile,
   }) => {
-    await visitor.saved(await visitor.open());
-    await visitor.context.setOffline(true);
-    visitor.expected.push(noNetwork);
+    const visitor = await awayFromIt(newInFile);
     const page = await visitor.context.newPage();
     const elsewhere: string[] = [];
     page.on('response', (response) => {
@@ -69,22 +77,18 @@ describe('after one visit, with the network off', () => {
 
   test.for(['guides/?from=mail&x=1', 'guides', 'guides?x=1'])(
     'an address written otherwise still works: %s',
-    async (path, { saver: visitor }) => {
-      const page = await visitor.open();
-      await visitor.saved(page);
-      await visitor.context.setOffline(true);
-      visitor.expected.push(noNetwork);
+    async (path, { newInFile }) => {
+      const visitor = await awayFromIt(newInFile);
+      const page = await visitor.context.newPage();
       const response = await page.goto(visitor.site.url + path);
       expect(response?.status()).toBe(200);
       expect(new URL(page.url()).pathname).toBe('/guides/');
     },
   );
 
-  test('an address that leads nowhere gets the page that says so', async ({ saver: visitor }) => {
-    const page = await visitor.open();
-    await visitor.saved(page);
-    await visitor.context.setOffline(true);
-    visitor.expected.push(noNetwork);
+  test('an address that leads nowhere gets the page that says so', async ({ newInFile }) => {
+    const visitor = await awayFromIt(newInFile);
+    const page = await visitor.context.newPage();
     const response = await page.goto(`${visitor.site.url}no/such/page/`);
     expect(response?.status()).toBe(404);
     await page.getByRole('link', { name: 'Front page' }).waitFor();

@@ -3,7 +3,7 @@ import { Driver } from '../../src/commands/drive-run.ts';
 import { sallowCreek } from '../../src/site/demo.ts';
 import { answersSchema } from '../../src/visit/walk.ts';
 import { type PvCase, pvCases } from '../support/pv-cases/cases.ts';
-import { keepSite } from './support/site-on-phone.ts';
+import { visitorWith } from './support/site-on-phone.ts';
 import { test } from './support/visitor.ts';
 import { runAsWalked } from './support/walked.ts';
 
@@ -31,12 +31,12 @@ describe('a PV tracker that will not start, from the front page to the verdict',
     ['open-or-shorted-not-told-apart', 'causes that read the same, kept together'],
     ['insulation-fault-in-the-plus-lead', 'an insulation fault'],
     ['string-reversed-opened-in-the-dark', 'a repair: made safe, proved dead, restored and tested again'],
-  ])('%s: %s', { timeout: 180_000 }, async ([id], { visitor }) => {
+  ])('%s: %s', { timeout: 180_000 }, async ([id], { newVisitor }) => {
     const { sheet, answers, causes, end } = caseOf(id!);
     const site = asKept(sheet);
+    const visitor = await visitorWith(newVisitor, site);
     const page = await visitor.context.newPage();
     await page.clock.install();
-    await keepSite(page, visitor.site.url, site);
     await page.goto(visitor.site.url);
     await page.locator('main a[href$="/guides/pv-no-start/"]').first().click();
     // One visit by a finger's taps and a keyboard; the others by the page's own controls, which is the same way sooner.

@@ -1,15 +1,16 @@
-import axeCore from 'axe-core';
 import type { Page } from 'playwright-core';
 import { describe, expect } from 'vitest';
 import { sallowCreek } from '../../src/site/demo.ts';
 import { worksheets } from '../../src/worksheets/index.ts';
+import { axeFindings } from './support/axe.ts';
 import { preCharged, rise, started, upTo } from './support/pre-charge.ts';
 import { test, type Visitor } from './support/visitor.ts';
 import { exampleQuery } from './support/worksheet-example.ts';
 
 /** Opens a worksheet and waits until its script has taken over. */
-async function open(visitor: Visitor, address: string): Promise<Page> {
-  const page = await visitor.open(`worksheets/${address}`);
+async function open(visitor: Visitor, address: string, tab?: Page): Promise<Page> {
+  const page = tab ?? (await visitor.context.newPage());
+  await page.goto(`${visitor.site.url}worksheets/${address}`);
   await page.locator('[data-worksheet][data-ready]').waitFor();
   return page;
 }
@@ -60,32 +61,26 @@ describe('the shelf of worksheets', () => {
     }
   });
 
+  /** One tab for all of them: a link brings all that a worksheet shows. */
+  let tab: Promise<[Visitor, Page]> | undefined;
   for (const worksheet of worksheets) {
     test(`${worksheet.id}: result from a link, working, plot, no fault that axe finds, no sideways scroll at 320 px`, async ({
-      visitor,
+      newInFile,
     }) => {
+      tab ??= newInFile({ phone: { viewport: { width: 320, height: 640 }, bypassCSP: true } }).then(
+        async (visitor) => [visitor, await visitor.context.newPage()],
+      );
       const example = examples[worksheet.id];
       const query = example === undefined ? exampleQuery(worksheet) : `units=metric&${example}`;
-      const page = await open(visitor, `${worksheet.id}/?${query.replace(/^\?/, '')}`);
-      await page.setViewportSize({ width: 320, height: 640 });
+      const [visitor, onlyTab] = await tab;
+      const page = await open(visitor, `${worksheet.id}/?${query.replace(/^\?/, '')}`, onlyTab);
       await page.locator('.headline dd').first().waitFor();
       // The neutral's current is one formula, and has one line.
       const moreThan = worksheet.id === 'neutral-current' ? 0 : 2;
       expect(await page.locator('.working-lines li').count()).toBeGreaterThan(moreThan);
       expect(await page.locator('figure.plot svg[role=img]').count()).toBe(worksheet.plot ? 1 : 0);
       expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
-      await page.evaluate(axeCore.source);
-      const faults = await page.evaluate(async () => {
-        const axe = (
-          window as unknown as {
-            axe: { run(): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
-          }
-        ).axe;
-        return (await axe.run()).violations.map(
-          ({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' ')}`,
-        );
-      });
-      expect(faults).toEqual([]);
+      expect(await axeFindings(page)).toEqual([]);
     });
   }
 

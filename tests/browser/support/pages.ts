@@ -9,10 +9,13 @@ export const pagePaths = async (): Promise<string[]> =>
     .filter((path) => path.endsWith('.html'))
     .map((path) => path.replace(/index\.html$/, ''));
 
+/** Folders whose pages are made from one template each. */
+const templates = ['causes', 'guides', 'library', 'procedures', 'worksheets'];
+
 /** Which pages come from one template: told by their folders. The chapters of guides are one kind. */
 function kindOf(path: string): string {
-  const [folder, name, rest] = path.split('/');
-  if (!name) return path;
+  const [folder = '', name, rest] = path.split('/');
+  if (!name || !templates.includes(folder) || path === 'worksheets/trace/') return path;
   const further = folder === 'guides' && rest && rest !== 'map' && rest !== 'whole' ? 'chapter' : rest;
   return `${folder}/*/${further ?? ''}`;
 }

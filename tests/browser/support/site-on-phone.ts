@@ -1,8 +1,9 @@
-import type { Page } from 'playwright-core';
+import type { BrowserContextOptions, Page } from 'playwright-core';
 import { demoSites } from '../../../src/site/demo.ts';
 import { exportSites } from '../../../src/site/exchange.ts';
 import type { SiteSheet } from '../../../src/site/sheet.ts';
 import { siteWords } from '../../../src/words/en/site.ts';
+import type { NewVisitor, Visitor } from './visitor.ts';
 
 /** From the front page: keep a site on this phone and use it, as a demo where it is one, else from its file. */
 export async function keepSite(page: Page, root: string, sheet: SiteSheet): Promise<void> {
@@ -19,4 +20,18 @@ export async function keepSite(page: Page, root: string, sheet: SiteSheet): Prom
     await page.getByRole('button', { name: `${siteWords.use}: ${sheet.name}` }).click();
   }
   await page.locator('.tag', { hasText: siteWords.current }).waitFor();
+}
+
+const kept = new Map<string, Promise<BrowserContextOptions['storageState']>>();
+
+/** A visitor whose phone keeps a site and uses it, as the site page leaves it; done on that page once for each site. */
+export async function visitorWith(newVisitor: NewVisitor, sheet: SiteSheet): Promise<Visitor> {
+  const name = JSON.stringify(sheet);
+  if (!kept.has(name)) {
+    const visitor = await newVisitor();
+    await keepSite(await visitor.context.newPage(), visitor.site.url, sheet);
+    kept.set(name, visitor.context.storageState({ indexedDB: true }));
+  }
+  const storageState = await kept.get(name);
+  return newVisitor(storageState ? { phone: { storageState } } : {});
 }

@@ -85,39 +85,47 @@ export interface VisitorOptions {
   phone?: BrowserContextOptions;
 }
 
+export type NewVisitor = (options?: VisitorOptions) => Promise<Visitor>;
+
+/** Hands out visitors; when they are no longer used, nothing may have gone wrong that was not expected. */
+async function visitors(use: (newVisitor: NewVisitor) => Promise<void>): Promise<void> {
+  const all: Visitor[] = [];
+  await use(async (options = {}) => {
+    browser ??= launchBrowser();
+    site ??= serveSite();
+    const context = await (await browser).newContext({ ...phone, ...options.phone });
+    // A browser that has no service workers, rather than one whose workers are never there when asked for.
+    if (!options.saves)
+      await context.addInitScript(() => Reflect.deleteProperty(Navigator.prototype, 'serviceWorker'));
+    if (options.lighting)
+      await context.addInitScript((name) => {
+        // A tab that shows no page yet has no storage.
+        if (location.protocol === 'http:') localStorage.setItem('faultwright-lighting', name);
+      }, options.lighting);
+    const visitor = new Visitor(context, options.site ?? (await site));
+    all.push(visitor);
+    return visitor;
+  });
+  for (const { context } of all) await context.close();
+  expect(all.flatMap(({ wrong }) => wrong)).toEqual([]);
+}
+
 /**
  * A test with a `visitor`, or with several made by `newVisitor`; each has a browser of its own with nothing stored. When
- * the test is over, nothing may have gone wrong in any of them that the test did not expect.
+ * the test is over, nothing may have gone wrong in any of them that the test did not expect. The tests of a file that
+ * change nothing may share one browser, by `newInFile`: each is then told so at the end of the file.
  */
 export const test = base.extend<{
-  newVisitor: (options?: VisitorOptions) => Promise<Visitor>;
+  newVisitor: NewVisitor;
+  newInFile: NewVisitor;
   visitor: Visitor;
   /** A visitor whose browser saves the site for offline use. */
   saver: Visitor;
 }>({
   // biome-ignore lint/correctness/noEmptyPattern: Vitest reads from the pattern which fixtures this one needs.
-  newVisitor: async ({}, use) => {
-    const visitors: Visitor[] = [];
-    await use(async (options = {}) => {
-      browser ??= launchBrowser();
-      site ??= serveSite();
-      const context = await (await browser).newContext({
-        ...phone,
-        serviceWorkers: options.saves ? 'allow' : 'block',
-        ...options.phone,
-      });
-      if (options.lighting)
-        await context.addInitScript((name) => {
-          // A tab that shows no page yet has no storage.
-          if (location.protocol === 'http:') localStorage.setItem('faultwright-lighting', name);
-        }, options.lighting);
-      const visitor = new Visitor(context, options.site ?? (await site));
-      visitors.push(visitor);
-      return visitor;
-    });
-    for (const { context } of visitors) await context.close();
-    expect(visitors.flatMap(({ wrong }) => wrong)).toEqual([]);
-  },
+  newVisitor: async ({}, use) => visitors(use),
+  // biome-ignore lint/correctness/noEmptyPattern: as above.
+  newInFile: [async ({}, use) => visitors(use), { scope: 'file' }],
   visitor: async ({ newVisitor }, use) => use(await newVisitor()),
   saver: async ({ newVisitor }, use) => use(await newVisitor({ saves: true })),
 });
