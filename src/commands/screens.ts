@@ -15,6 +15,13 @@ const pages = {
   guides: 'guides/',
   guide: 'guides/pv-no-start/',
   map: 'guides/pv-no-start/map/',
+  'battery-link': 'guides/battery-link/',
+  'fans-heat': 'guides/fans-heat/',
+  'uneven-legs': 'guides/uneven-legs/',
+  parts: 'parts/',
+  search: 'search/?q=pannels%20no%20wattts',
+  library: 'library/',
+  article: 'library/end-resistors/',
   procedures: 'procedures/',
   isolate: 'procedures/isolate/',
   causes: 'causes/',
@@ -25,6 +32,14 @@ const pages = {
   visits: 'visits/',
   offline: 'offline/',
   limits: 'about/limits/',
+};
+
+/** Pages about the site in use, which the run before has chosen. */
+const ofSite = {
+  'sheet-check': 'site/check/',
+  'expected-card': 'site/card/',
+  'leg-volts': 'worksheets/leg-volts/?units=us&neutral=open',
+  trace: 'worksheets/trace/',
 };
 
 const sizes = { phone: { width: 390, height: 844 }, desk: { width: 1280, height: 900 } };
@@ -55,6 +70,10 @@ try {
         await shoot(name);
       }
       await runScenes(page, site.url, shoot);
+      for (const [name, path] of Object.entries(ofSite)) {
+        await page.goto(site.url + path, { waitUntil: 'networkidle' });
+        await shoot(name);
+      }
       await context.close();
       console.log(`${size}, ${lighting}`);
     }
