@@ -34,14 +34,19 @@ describe('what can be found', () => {
 
 describe('phrases as people say them', () => {
   it('are at least 150 that something fits, half of them by someone who had not seen the aliases, and at least 40 that nothing fits', () => {
-    const count = (of: 'fits' | 'nothing') => sets.reduce((sum, set) => sum + set[of].length, 0);
+    const count = (of: 'fits' | 'nothing') =>
+      new Set(sets.flatMap((set) => set[of].map((each) => (typeof each === 'string' ? each : each.say))))
+        .size;
     expect(count('fits')).toBeGreaterThanOrEqual(150);
     expect(count('nothing')).toBeGreaterThanOrEqual(40);
     const unseen = sets.filter(({ name }) => ['blind', 'neighbour'].includes(name));
     expect(unseen).toHaveLength(2);
     expect(unseen.reduce((sum, { fits }) => sum + fits.length, 0) * 2).toBeGreaterThanOrEqual(count('fits'));
-    const said = sets.flatMap((set) => [...set.fits.map(({ say }) => say), ...set.nothing]);
-    expect(new Set(said).size).toBe(said.length);
+    // Strangers may well say the same; one of them says nothing twice, and what is said twice counts once.
+    for (const set of sets) {
+      const said = [...set.fits.map(({ say }) => say), ...set.nothing];
+      expect(new Set(said).size, set.name).toBe(said.length);
+    }
   });
 
   it('want what there is', () => {
