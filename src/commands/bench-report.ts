@@ -1,5 +1,5 @@
 /** What the bench found, and how it is printed. */
-import type { PageWeight } from './bench-bytes.ts';
+import type { PageWeight, Weight } from './bench-bytes.ts';
 import type { Keystroke, SearchBench } from './bench-search.ts';
 import type { Spread } from './bench-speed.ts';
 
@@ -15,6 +15,12 @@ export interface BenchReport {
   /** Work of the search page for one more letter, until the results are painted. */
   searchKeystrokeMs4x: Keystroke;
   search: SearchBench;
+  /** Each worksheet's page, to network idle. */
+  worksheetPages: readonly ({ page: string } & Weight)[];
+  /** From a key to the page that says what comes of it, without layout and paint. */
+  worksheetKeystrokeMs4x: number;
+  /** From the choice of a site to all its findings, without layout and paint. */
+  sheetCheckMs4x: number;
   precacheMb: number;
   precacheFiles: number;
   /** Null where the site that stood was taken. */
@@ -26,7 +32,16 @@ export interface BenchReport {
   /** Ours over the bare page's. */
   ratios: { bytes: number; html: number; readingToScreen: number; firstStepFromCache: number };
   spread: Readonly<
-    Record<'readingToScreen' | 'firstStepFromCache' | 'startFormFromCache' | 'bareLoad' | 'bareFrame', Spread>
+    Record<
+      | 'readingToScreen'
+      | 'firstStepFromCache'
+      | 'startFormFromCache'
+      | 'bareLoad'
+      | 'bareFrame'
+      | 'keystroke'
+      | 'sheetCheck',
+      Spread
+    >
   >;
   machine: {
     cores: number;
@@ -42,6 +57,8 @@ const budgets = {
   readingMs: 100,
   firstStepMs: 1000,
   keystrokeMs: { median: 16, worst: 50 },
+  worksheetKb: 60,
+  sheetCheckMs: 100,
 };
 
 const columns = ['htmlKb', 'cssKb', 'jsKb', 'jsonKb', 'otherKb', 'totalKb', 'fontKb'] as const;
@@ -91,6 +108,17 @@ function searchLines({
   ];
 }
 
+function worksheetLines({ worksheetPages, spread }: BenchReport): string[] {
+  const heaviest = worksheetPages.reduce((most, page) => (page.totalKb > most.totalKb ? page : most));
+  const over = worksheetPages.filter(({ totalKb }) => totalKb > budgets.worksheetKb);
+  return [
+    `Worksheets: ${worksheetPages.length} pages, the heaviest ${heaviest.page} with ${heaviest.totalKb} kB` +
+      `  budget ${budgets.worksheetKb} kB: ${over.length === 0 ? 'within' : `OVER in ${over.length}`}`,
+    timeLine('one more key, to the page changed', 'ms', spread.keystroke, budgets.keystrokeMs.median),
+    timeLine('sheet check of a site, to the page changed', 'ms', spread.sheetCheck, budgets.sheetCheckMs),
+  ];
+}
+
 export function benchTable(report: BenchReport): string {
   const { guidePages, procedurePages, bare, ratios, spread, machine } = report;
   const line = (what: string, value: string): string => what.padEnd(46) + value.padStart(11);
@@ -116,6 +144,8 @@ export function benchTable(report: BenchReport): string {
     `ratios: reading ${ratios.readingToScreen}, first step ${ratios.firstStepFromCache}`,
     '',
     ...searchLines(report.search),
+    '',
+    ...worksheetLines(report),
     '',
     line('saved for offline use', `${report.precacheMb} MB in ${report.precacheFiles} files`),
     line('fresh build', report.buildSeconds === null ? 'not made' : `${report.buildSeconds} s`),

@@ -39,7 +39,8 @@ export interface Speeds {
   precacheFiles: number;
 }
 
-function spread(values: readonly number[]): Spread {
+/** The middle and the ends of some times. */
+export function spread(values: readonly number[]): Spread {
   const sorted = values.toSorted((a, b) => a - b);
   const round = (value: number | undefined): number => Math.round((value ?? 0) * 10) / 10;
   const half = sorted.length / 2;

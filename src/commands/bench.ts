@@ -14,6 +14,7 @@ import { weigh, weighPages } from './bench-bytes.ts';
 import { type BenchReport, benchTable } from './bench-report.ts';
 import { measureSearch } from './bench-search.ts';
 import { measureSpeeds } from './bench-speed.ts';
+import { measureWorksheets } from './bench-worksheets.ts';
 import { launchBrowser } from './browser.ts';
 import { wantedBuild } from './build-options.ts';
 import { root } from './project.ts';
@@ -62,6 +63,8 @@ async function bench(): Promise<BenchReport> {
     const { readingToScreen, firstStepFromCache, startFormFromCache, bareLoad, bareFrame } = speeds;
     say('typing into the search, and running it beside another engine');
     const search = await measureSearch(browser, folder);
+    say('weighing every worksheet, and typing into some');
+    const { pages: worksheetPages, keystroke, sheetCheck } = await measureWorksheets(browser, folder);
     const [guide] = pages;
     return {
       guidePages: pages.filter(({ page }) => page.startsWith('guides/')),
@@ -71,6 +74,9 @@ async function bench(): Promise<BenchReport> {
       startFormFromCacheMs4x: startFormFromCache.median,
       searchKeystrokeMs4x: search.work,
       search,
+      worksheetPages,
+      worksheetKeystrokeMs4x: keystroke.median,
+      sheetCheckMs4x: sheetCheck.median,
       precacheMb: speeds.precacheMb,
       precacheFiles: speeds.precacheFiles,
       buildSeconds,
@@ -82,7 +88,15 @@ async function bench(): Promise<BenchReport> {
         readingToScreen: ratio(readingToScreen.median, bareFrame.median),
         firstStepFromCache: ratio(firstStepFromCache.median, bareLoad.median),
       },
-      spread: { readingToScreen, firstStepFromCache, startFormFromCache, bareLoad, bareFrame },
+      spread: {
+        readingToScreen,
+        firstStepFromCache,
+        startFormFromCache,
+        bareLoad,
+        bareFrame,
+        keystroke,
+        sheetCheck,
+      },
       machine: { cores: availableParallelism(), loadAverage: [atStart, load()], browser: browser.version() },
     };
   } finally {
