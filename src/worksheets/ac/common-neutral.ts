@@ -134,6 +134,7 @@ export const commonNeutral = defineWorksheet({
       id: 'nec-2023',
       clause: 'Table 310.16, Table 310.15(B)(1)(1), Table 310.15(C)(1), 110.14(C), 240.4(D), 240.6(A)',
     },
+    { id: 'nec-240-4-d-aluminium', clause: '240.4(D), aluminium rows' },
     { id: 'common-practice' },
   ],
 });

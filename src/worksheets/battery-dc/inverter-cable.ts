@@ -220,6 +220,7 @@ export const inverterCable = defineWorksheet({
     { id: 'nec-2020', clause: '694.12(A)(3), the same rule for the input of a stand-alone inverter' },
     { id: 'nec-2017', clause: 'the same rules under their older numbers' },
     { id: 'kuphaldt-dc', clause: 'chapter 10' },
+    { id: 'nec-240-4-d-aluminium', clause: '240.4(D), aluminium rows' },
     { id: 'common-practice' },
   ],
 });

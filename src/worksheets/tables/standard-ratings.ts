@@ -53,7 +53,7 @@ export function ratingAtMost(
   return standardRatings(edition, device).findLast((rating) => rating <= amps + hair);
 }
 
-/** The largest overcurrent device on small conductors, whatever their ampacity. NEC 240.4(D). */
+/** The largest overcurrent device on small conductors, whatever their ampacity. NEC 240.4(D); the aluminium rows from memory. */
 export const nec240_4D = {
   source: 'nec-2023',
   clause: '240.4(D)',
