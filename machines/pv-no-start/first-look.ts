@@ -167,7 +167,7 @@ export const firstLook = {
       { step: 'shutdown-first', outcomes: ['fitted'] },
       { step: 'shutdown-button', outcomes: ['off'] },
     ],
-    outcomes: { 'signal-back': 'retest-start', refer: 'referred' },
+    outcomes: { release: 'release-ready', refer: 'referred' },
   },
   'v-over-now': {
     kind: 'verdict',

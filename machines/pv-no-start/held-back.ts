@@ -151,10 +151,9 @@ export const heldBack = {
   },
   'v-link-required': {
     kind: 'verdict',
-    hazards: ['wrong-charge-profile'],
     causes: ['start-disabled-by-setting'],
     because: [{ step: 'settings', outcomes: ['link-required'] }],
-    outcomes: { 'set-it': 'change-setting', refer: 'referred' },
+    outcomes: { 'link-mended': 'retest-setting', refer: 'referred' },
   },
   'v-input-mode': {
     kind: 'verdict',

@@ -42,7 +42,7 @@ export const noVolts = {
       { step: 'clamp-again', outcomes: ['zero'] },
       { step: 'shutdown-told', outcomes: ['off'] },
     ],
-    outcomes: { 'signal-back': 'retest-start', refer: 'referred' },
+    outcomes: { release: 'release-ready', refer: 'referred' },
   },
   'other-inputs': {
     kind: 'sheet',

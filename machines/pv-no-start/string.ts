@@ -195,7 +195,7 @@ export const stringAsFound = {
       { step: 'volts-still', outcomes: ['held-off', 'between'] },
       { step: 'shutdown-look', outcomes: ['no-signal'] },
     ],
-    outcomes: { 'signal-back': 'retest-start', refer: 'referred' },
+    outcomes: { release: 'release-ready', refer: 'referred' },
   },
   'p1-low-z': {
     kind: 'measure',

@@ -203,11 +203,7 @@ export const pvNoStartAnswers: Answers = {
     'clear-once': remedy,
     'clear-open': remedy,
     'battery-found': remedy,
-    'retest-start': (scene) => {
-      if (scene.outcomes.get('v-shutdown') === 'signal-back') remedy(scene);
-      else if (scene.outcomes.get('v-shutdown-pressed') === 'signal-back') remedy(scene);
-      else if (scene.outcomes.get('v-shutdown-dark') === 'signal-back') remedy(scene);
-    },
+    release: remedy,
   },
   points: {
     'cross-terminals.across': 'tracker-across',
@@ -216,6 +212,8 @@ export const pvNoStartAnswers: Answers = {
     'cross-strings.back': (scene) => ({ red: `P1@${otherString(scene)}+`, black: 'P1-' }),
     'run-dead.plus': 'run-plus',
     'run-dead.minus': 'run-minus',
+    'run-dead.plus-ac': 'run-plus',
+    'run-dead.minus-ac': 'run-minus',
   },
   screens: {
     'swap-result.there': (scene) => ({
