@@ -121,6 +121,30 @@ export const retest = {
     cant: 'retest-owed',
     unsure: 'retest-owed',
   },
+  'retest-hidden-wait': {
+    kind: 'wait',
+    state: 'asFound',
+    wait: 'heat-settle',
+    minutes: 15,
+    outcomes: { done: 'retest-watts' },
+    cant: 'retest-owed',
+    unsure: 'retest-owed',
+  },
+  // The reading that found the hidden load, again, with every other load back.
+  'retest-watts': {
+    kind: 'display',
+    state: 'asFound',
+    minutes: 2,
+    readings: { watts: { point: 'display', scale: 'heat-rest-watts', mode: 'display' } },
+    outcomes: {
+      none: 'retest-owed',
+      ok: 'retest-rest',
+      high: 'not-mended',
+      undetermined: 'retest-owed',
+    },
+    cant: 'retest-owed',
+    unsure: 'retest-owed',
+  },
   'retest-rest-wait': {
     kind: 'wait',
     state: 'asFound',
