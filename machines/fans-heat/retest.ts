@@ -100,13 +100,19 @@ export const retest = {
     ...airTempAgain,
     readings: { air: tempOf('inlet', 'heat-inlet') },
     outcomes: {
-      'as-room': 'retest-outlet',
+      'as-room': 'retest-limit',
       warmer: 'not-mended',
       'hotter-than-exhaust': 'not-mended',
-      undetermined: 'retest-outlet',
+      undetermined: 'retest-limit',
     },
     cant: 'retest-owed',
     unsure: 'retest-owed',
+  },
+  'retest-limit': {
+    kind: 'sheet',
+    state: 'running',
+    ask: 'heat-inlet-limit',
+    outcomes: { 'at-limit': 'not-mended', below: 'retest-outlet', 'not-read': 'retest-owed' },
   },
   'retest-outlet': {
     kind: 'measure',

@@ -182,4 +182,22 @@ describe('“all in band”', () => {
     expect(answer('heat-air-read', seen)).toBe('not-all');
     expect(answer('heat-air-read', { ...seen, 'air-path': 'free' })).toBe('all-in-band');
   });
+
+  it('takes the strip for no inlet that was read hot, or not read', () => {
+    const { 'inlet-air': _, ...unread } = all;
+    for (const inlet of ['warmer', 'hotter-than-exhaust', 'cant', 'unsure'])
+      expect(answer('heat-all-read', { ...all, 'inlet-air': inlet, 'air-path': 'free' }), inlet).toBe(
+        'not-all',
+      );
+    expect(answer('heat-all-read', { ...unread, 'air-path': 'free' })).toBe('not-all');
+  });
+
+  it('calls an inlet at the label’s limit from the latest reading', () => {
+    const limit = (readings: Record<string, number>) =>
+      questions['heat-inlet-limit']!.decide(context(sallowCreek, readings));
+    expect(limit({})).toBe('not-read');
+    expect(limit({ 'inlet-air.air': 44.9 })).toBe('below');
+    expect(limit({ 'inlet-air.air': 45 })).toBe('at-limit');
+    expect(limit({ 'inlet-air.air': 47, 'retest-inlet.air': 38 })).toBe('below');
+  });
 });

@@ -83,6 +83,13 @@ export const roomOf = (context: ExpectContext) => latest(context, ['retest-room.
 export const inletOf = (context: ExpectContext) =>
   latest(context, ['retest-inlet.air', 'inlet-air.air', 'retest-room.air', 'room-air.air']);
 
+/** The inlet last read, against the temperature from which the label takes power away. */
+export function inletAtLimit(context: ExpectContext): 'at-limit' | 'below' | 'not-read' {
+  const inletC = latest(context, ['retest-inlet.air', 'inlet-air.air']);
+  if (inletC === undefined) return 'not-read';
+  return inletC >= derateStartOf(context.sheet) ? 'at-limit' : 'below';
+}
+
 /** Rise of the air for a loss at this height [°C]. */
 export const riseFor = (watts: number, airflowM3s: number, altitudeM: number, inletC: number): number =>
   airRiseC(watts, airflowM3s, airDensity(altitudeM, inletC));
