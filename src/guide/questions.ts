@@ -199,6 +199,12 @@ export const questions: Readonly<Record<string, QuestionDef>> = Object.fromEntri
         onVariant: () => ['at-it', 'like-then', 'milder'],
       },
       {
+        id: 'heat-fan-start',
+        answers: ['known', 'assumed'],
+        decide: ({ sheet }) => (sheet.inverter.fanStartC === null ? 'assumed' : 'known'),
+        onVariant: () => ['known', 'assumed'],
+      },
+      {
         id: 'heat-inlet-limit',
         answers: ['at-limit', 'below', 'not-read'],
         decide: inletAtLimit,

@@ -109,6 +109,31 @@ describe('what the fans are asked', () => {
   });
 });
 
+describe('what silent fans are asked', () => {
+  const asked = (sheet: SiteSheet, watts: number, charge = 0, outcomes: Record<string, string> = {}) =>
+    worked('heat-silent', context(sheet, { 'numbers.watts': watts, 'numbers.charge': charge }, outcomes))
+      .outcome;
+
+  it('are due by the load, whatever the heatsink reads', () => {
+    expect(asked(sallowCreek, 3600)).toBe('due');
+    expect(asked(sallowCreek, 1200)).toBe('heat-decides');
+    expect(asked(inverter(sallowCreek, { fanRule: 'always' }), 0)).toBe('due');
+    expect(asked(ternLedge, 3000)).toBe('heat-decides');
+  });
+
+  it('are not condemned at the threshold, below it, or without a rule', () => {
+    const byLoad = inverter(sallowCreek, { fanRule: 'load' });
+    expect(asked(byLoad, 2400)).toBe('not-asked');
+    expect(asked(byLoad, 1200)).toBe('not-asked');
+    expect(asked(inverter(sallowCreek, { fanRule: null }), 5000)).toBe('heat-decides');
+  });
+
+  it('are not asked by loads that a generator may carry', () => {
+    expect(asked(sallowCreek, 3600, 10, { 'charge-from': 'ac-source' })).toBe('heat-decides');
+    expect(asked(sallowCreek, 0, 60, { 'charge-from': 'ac-source' })).toBe('due');
+  });
+});
+
 describe('height', () => {
   const at = (altitudeM: number, watts: number, fullPowerToM: number | null) =>
     worked(

@@ -31,9 +31,8 @@ function riseInputs(context: ExpectContext): Record<string, number> {
 type Asked = 'by-design' | 'load-asks' | 'charge-asks' | 'heat-decides' | 'should-rest' | 'not-known';
 
 /** Do the fans do at this load what the sheet says turns them on? */
-function whatFansAreAsked(context: ExpectContext): Asked {
+function whatFansAreAsked(context: ExpectContext, { acWatts, chargeWatts } = throughputOf(context)): Asked {
   const { fanRule, fanStartLoad, ratedW } = context.sheet.inverter;
-  const { acWatts, chargeWatts } = throughputOf(context);
   if (fanRule === 'always') return 'by-design';
   if (fanRule === 'temperature') return 'heat-decides';
   if (fanRule === null || fanStartLoad === null) return 'not-known';
@@ -68,6 +67,25 @@ const normal: WorkDef = {
         { id: `expected.heat.asked.${outcome}`, params },
       ],
     };
+  },
+};
+
+/** Do silent fans have to turn, by the sheet's own rule for load? Only then do they need no temperature to be wrong. */
+const silent: WorkDef = {
+  id: 'heat-silent',
+  answers: ['due', 'not-asked', 'heat-decides'],
+  work(context) {
+    const { fanRule, fanStartLoad, ratedW } = context.sheet.inverter;
+    const through = throughputOf(context);
+    // With a generator on, the loads may come straight from it and ask for nothing here.
+    const passed = context.outcomes['charge-from'] === 'ac-source';
+    const counted = { ...through, acWatts: passed ? 0 : through.acWatts };
+    const asked = whatFansAreAsked(context, counted);
+    const due = asked === 'by-design' || asked === 'load-asks' || asked === 'charge-asks';
+    const outcome = due ? 'due' : fanRule === 'load' ? 'not-asked' : 'heat-decides';
+    const params = { ...counted, startWatts: (fanStartLoad ?? 0) * ratedW };
+    const how = asked === 'by-design' ? 'always' : outcome;
+    return { ok: true, outcome, says: [{ id: `expected.heat.silent.${how}`, params }] };
   },
 };
 
@@ -136,4 +154,4 @@ const idleCost: WorkDef = {
 };
 
 /** Arithmetic of the guide to hot units and loud fans. */
-export const heatWorks: readonly WorkDef[] = [normal, height, idleCost];
+export const heatWorks: readonly WorkDef[] = [normal, silent, height, idleCost];

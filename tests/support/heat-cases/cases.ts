@@ -121,6 +121,7 @@ function casesOf(place: Place): HeatCase[] {
   const pair = pairOf(place, hardW, roomC, soundJoint);
   const hot = hotAt(place, 'like-then');
   const idleAll = unit.idleW * sheet.parallelUnits;
+  const byHeat = sheet.inverter.fanRule === 'temperature' ? sheet : change(sheet, { fanRule: 'temperature' });
   const two: SiteSheet = { ...unknownRule(sheet), parallelUnits: 2 };
   const apart = circulatingA(2.4, 0.4);
   const withSource: SiteSheet = {
@@ -613,7 +614,7 @@ function casesOf(place: Place): HeatCase[] {
     },
     {
       id: at('a fan that does not turn'),
-      sheet,
+      sheet: byHeat,
       answers: {
         ...hotAt(place, 'at-it'),
         'fans-turn': 'silent',
@@ -625,8 +626,41 @@ function casesOf(place: Place): HeatCase[] {
       leaves: 'untouched',
     },
     {
+      id: at('silent fans that the load asks for, in a unit that reads cool'),
+      sheet: change(sheet, { fanRule: 'temperature-or-load', fanStartLoad: 0.4 }),
+      answers: { ...hotAt(place, 'at-it'), 'fans-turn': 'silent', 'v-fan-due': 'refer' },
+      causes: ['fan-failed'],
+      end: 'referred',
+      leaves: 'untouched',
+    },
+    {
+      id: at('silent and hot, the fans’ start not known: no fan is condemned'),
+      sheet: change(sheet, { fanRule: 'temperature', fanStartC: null }),
+      answers: {
+        ...hotAt(place, 'at-it'),
+        'fans-turn': 'silent',
+        'sink-silent': c(heatOf(unit, hardW, roomC, 0.15).insideC),
+      },
+      causes: null,
+      end: 'referred',
+      leaves: 'untouched',
+    },
+    {
+      id: at('hot and silent, no figure on the screen, the fans’ start not known'),
+      sheet: change(sheet, { fanRule: null, fanStartC: null }),
+      answers: {
+        ...hotAt(place, 'at-it'),
+        'fans-turn': 'silent',
+        'sink-silent': 'cant',
+        'fin-alone': c(heatOf(unit, hardW, roomC, 0.15).finC),
+      },
+      causes: null,
+      end: 'referred',
+      leaves: 'untouched',
+    },
+    {
       id: at('hot and silent, no figure on the screen'),
-      sheet,
+      sheet: byHeat,
       answers: {
         ...hotAt(place, 'at-it'),
         'fans-turn': 'silent',
@@ -669,7 +703,7 @@ function casesOf(place: Place): HeatCase[] {
     },
     {
       id: at('a sensor that reads low keeps the fans off'),
-      sheet,
+      sheet: byHeat,
       answers: {
         ...hotAt(place, 'at-it'),
         'fans-turn': 'silent',
