@@ -153,6 +153,33 @@ describe('height', () => {
   });
 });
 
+describe('the load of a re-test', () => {
+  const least = (sheet: SiteSheet, readings: Record<string, number>) =>
+    top('heat-output-again', 'lighter', context(sheet, readings));
+
+  it('is nine tenths of what was there when it failed', () => {
+    expect(least(sallowCreek, { 'numbers.watts': 3000 })).toBeCloseTo(2700, 9);
+    expect(least(sallowCreek, { 'numbers.watts': 0 })).toBeLessThan(0);
+  });
+
+  it('is never over what the height leaves: 6 kW at 3150 m, full to 2000 m, leaves 5310 W', () => {
+    const high = { ...inverter(sallowCreek, { fullPowerToM: 2000 }), altitudeM: 3150 };
+    expect(least(high, { 'numbers.watts': 6000 })).toBeCloseTo(0.9 * 5310, 6);
+    expect(least(high, { 'numbers.watts': 3000 })).toBeCloseTo(2700, 9);
+  });
+
+  it('is milder for no height whose label is not known', () => {
+    const high = { ...inverter(sallowCreek, { fullPowerToM: null }), altitudeM: 3150 };
+    expect(least(high, { 'numbers.watts': 6000 })).toBeCloseTo(5400, 9);
+  });
+
+  it('is what label and height allow where it was never read', () => {
+    expect(least(sallowCreek, {})).toBeCloseTo(5400, 9);
+    const built = bandOf('heat-output-again', context(sallowCreek));
+    expect(built.why[0]!.id).toBe('expected.heat.outputAgainNotRead');
+  });
+});
+
 describe('what idle costs', () => {
   it('is 2.4 kWh a day for 100 W: 600 W of array at 4 h of sun, 480 W at 5, no losses', () => {
     const { outcome, says } = worked('heat-idle', context(sallowCreek));

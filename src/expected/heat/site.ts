@@ -14,10 +14,16 @@ const mostEfficient = 0.99;
 const usualIdleShare = 0.015;
 /** A cell under charge or a light load [V]. Common practice. */
 const workingCellVolts = 3.35;
+/** Power lost for each 100 m above the height of full power. Common practice, about 1 %. */
+const lostPer100M = 0.01;
 /** Sheet silent: heatsink temperature at which fans start [°C]. Common practice, 40 to 50. */
 const usualFanStartC = 45;
 /** Sheet silent: inlet air from which labels take power away [°C]. Common practice, 40 to 50. */
 const usualDerateC = 40;
+
+/** What is left of one unit's rating at the site's height, where full power reaches up to the given one [W]. */
+export const allowedWattsOf = ({ inverter }: SiteSheet, altitudeM: number, fullToM: number): number =>
+  inverter.ratedW * Math.max(0, 1 - (lostPer100M * Math.max(0, altitudeM - fullToM)) / 100);
 
 /** Idle draw of one unit [W], and whether it is only a usual figure. */
 export const idleOf = ({ inverter }: SiteSheet): { watts: number; assumed: boolean } =>

@@ -1,11 +1,9 @@
 import { arrayWatts, joulesPerDay, usualChargePath } from '../../worksheets/battery-dc/idle.ts';
 import type { ExpectContext, WorkDef } from '../context.ts';
-import { bankVoltsOf, chargeEfficiency, idleOf, lossOf, throughputOf } from './site.ts';
+import { allowedWattsOf, bankVoltsOf, chargeEfficiency, idleOf, lossOf, throughputOf } from './site.ts';
 
 /** Nearer to its threshold than this, a load neither asks for fans nor lets them rest. Common practice. */
 const nearThreshold = 0.1;
-/** Power lost for each 100 m above the height of full power. Common practice, about 1 %. */
-const lostPer100M = 0.01;
 /** A label that says nothing gives full power up to here at least [m]. Common practice. */
 const silentFullPowerM = 1000;
 /** Hours of good sun for which the price of idle is told [h]. */
@@ -98,7 +96,7 @@ const height: WorkDef = {
     const known = inverter.fullPowerToM;
     const fullToM = known ?? silentFullPowerM;
     const overM = Math.max(0, altitudeM - fullToM);
-    const allowedWatts = inverter.ratedW * Math.max(0, 1 - (lostPer100M * overM) / 100);
+    const allowedWatts = allowedWattsOf(context.sheet, altitudeM, fullToM);
     const { acWatts } = throughputOf(context);
     const outcome =
       overM === 0

@@ -6,6 +6,10 @@ const bands = {
   'expected.heat.charge': 'Up to {most:current} is no charge worth speaking of. Common practice.',
   'expected.heat.outputAgain':
     'When it failed it gave {before:power}. A re-test needs at least {least:power}.',
+  'expected.heat.outputAgainAllowed':
+    'It gave more than label and height allow: {before:power} is left to it. A re-test needs at least {least:power}, and no more than {before:power}.',
+  'expected.heat.outputAgainNotRead':
+    'The load at which it failed was not read, so the test is at what label and height allow: {before:power}. A re-test needs at least {least:power}, and no more than {before:power}.',
   'expected.heat.chargeAgain':
     'When it failed it charged with {before:current}. A re-test needs {least:current}.',
   'expected.heat.sink':
