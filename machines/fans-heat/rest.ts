@@ -18,7 +18,7 @@ export const rest = {
       { step: 'normal', outcomes: ['should-rest'] },
       { step: 'va-screen', outcomes: ['more'] },
     ],
-    outcomes: { 'put-right': 'retest-rest-wait', explained: 'idle-cost', refer: 'referred' },
+    outcomes: { 'put-right': 'retest-va', explained: 'idle-cost', refer: 'referred' },
   },
   'ease-off': {
     kind: 'operate',

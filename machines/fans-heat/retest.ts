@@ -151,6 +151,15 @@ export const retest = {
     cant: 'retest-owed',
     unsure: 'retest-owed',
   },
+  'retest-va': {
+    kind: 'display',
+    state: 'asFound',
+    minutes: 1,
+    readings: { va: { point: 'display', scale: 'heat-va', mode: 'display' } },
+    outcomes: { 'like-watts': 'retest-rest-wait', more: 'not-mended', undetermined: 'retest-owed' },
+    cant: 'retest-owed',
+    unsure: 'retest-owed',
+  },
   'retest-rest-wait': {
     kind: 'wait',
     state: 'asFound',

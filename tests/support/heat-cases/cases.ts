@@ -582,6 +582,34 @@ function casesOf(place: Place): HeatCase[] {
       leaves: 'untouched',
     },
     {
+      id: at('poor power factor, that load off, and the volt-amps show it'),
+      sheet: change(sheet, { fanRule: 'load', fanStartLoad: 0.4 }),
+      answers: {
+        ...loud(sheet.inverter.ratedW * 0.12),
+        'va-screen': `${w(sheet.inverter.ratedW * 0.52)} VA`,
+        'v-power-factor': 'put-right',
+        'retest-va': `${w(sheet.inverter.ratedW * 0.13)} VA`,
+        'retest-rest-wait': 'done',
+        'retest-rest': 'follow-load',
+      },
+      causes: ['hidden-or-circulating'],
+      end: 'fixed',
+      leaves: 'untouched',
+    },
+    {
+      id: at('poor power factor, a load off, and the volt-amps as before'),
+      sheet: change(sheet, { fanRule: 'load', fanStartLoad: 0.4 }),
+      answers: {
+        ...loud(sheet.inverter.ratedW * 0.12),
+        'va-screen': `${w(sheet.inverter.ratedW * 0.52)} VA`,
+        'v-power-factor': 'put-right',
+        'retest-va': `${w(sheet.inverter.ratedW * 0.5)} VA`,
+      },
+      causes: ['hidden-or-circulating'],
+      end: 'unresolved',
+      leaves: 'untouched',
+    },
+    {
       id: at('charging hard from a generator'),
       sheet: withSource,
       answers: {
