@@ -37,7 +37,7 @@ export const air = {
     ...airTemp,
     readings: { air: tempOf('inlet', 'heat-inlet') },
     outcomes: {
-      'as-room': 'outlet-air',
+      'as-room': 'inlet-limit',
       warmer: 'v-recirculated',
       'hotter-than-exhaust': 'air-path',
       undetermined: 'air-path',
@@ -57,9 +57,21 @@ export const air = {
     hazards: ['moving-parts', 'hot-surface'],
     tools: ['paper-strip'],
     minutes: 3,
-    outcomes: { 'comes-round': 'v-recirculated-seen', blocked: 'v-blocked', free: 'outlet-air' },
-    cant: 'outlet-air',
-    unsure: 'outlet-air',
+    outcomes: { 'comes-round': 'v-recirculated-seen', blocked: 'v-blocked', free: 'inlet-limit' },
+    cant: 'inlet-limit',
+    unsure: 'inlet-limit',
+  },
+  'inlet-limit': {
+    kind: 'sheet',
+    state: 'asFound',
+    ask: 'heat-inlet-limit',
+    outcomes: { 'at-limit': 'v-inlet-heated', below: 'outlet-air', 'not-read': 'outlet-air' },
+  },
+  'v-inlet-heated': {
+    kind: 'verdict',
+    causes: ['hot-room-or-sun'],
+    because: [{ step: 'inlet-limit', outcomes: ['at-limit'] }],
+    outcomes: { 'put-right': 'retest-choose', refer: 'referred' },
   },
   'v-recirculated-seen': {
     kind: 'verdict',

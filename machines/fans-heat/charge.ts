@@ -42,6 +42,7 @@ export const charge = {
     kind: 'verdict',
     causes: ['charging-hard'],
     because: [
+      { step: 'charge-for', outcomes: ['fans-run'] },
       { step: 'charge-from', outcomes: ['ac-source'] },
       { step: 'fans-charge', outcomes: ['slower'] },
     ],

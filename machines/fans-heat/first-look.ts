@@ -60,9 +60,16 @@ export const firstLook = {
     kind: 'choose',
     state: 'asFound',
     minutes: 1,
-    outcomes: { pv: 'which-way', 'ac-source': 'charge-down' },
+    outcomes: { pv: 'which-way', 'ac-source': 'charge-for' },
     cant: 'which-way',
     unsure: 'which-way',
+  },
+  // Fewer amps make a loud unit quiet. What makes one hot they only hide.
+  'charge-for': {
+    kind: 'sheet',
+    state: 'asFound',
+    ask: 'heat-complaint',
+    outcomes: { 'fans-run': 'charge-down', 'hot-derates': 'which-way' },
   },
   'which-way': {
     kind: 'sheet',

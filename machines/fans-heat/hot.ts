@@ -90,7 +90,7 @@ export const hot = {
     outcomes: {
       'all-blow': 'room-air',
       slow: 'quiet-mode',
-      silent: 'sink-silent',
+      silent: 'silent-asked',
       'one-silent': 'start-together',
     },
     cant: 'room-air',
@@ -126,9 +126,28 @@ export const hot = {
     kind: 'choose',
     state: 'asFound',
     minutes: 3,
-    outcomes: { together: 'sink-silent', 'one-after-other': 'room-air' },
+    outcomes: { together: 'silent-asked', 'one-after-other': 'room-air' },
     cant: 'room-air',
     unsure: 'room-air',
+  },
+  // A load that asks for the fans asks for them in a cool unit too.
+  'silent-asked': {
+    kind: 'workOut',
+    state: 'asFound',
+    ask: 'heat-silent',
+    outcomes: { due: 'v-fan-due', 'not-asked': 'room-air', 'heat-decides': 'sink-silent' },
+    cant: 'sink-silent',
+    unsure: 'sink-silent',
+  },
+  'v-fan-due': {
+    kind: 'verdict',
+    hazards: ['dc-link', 'hot-surface', 'moving-parts'],
+    causes: ['fan-failed'],
+    because: [
+      { step: 'fans-turn', outcomes: ['silent', 'one-silent'] },
+      { step: 'silent-asked', outcomes: ['due'] },
+    ],
+    outcomes: { 'make-safe': 'make-safe', 'service-did': 'retest-choose', refer: 'referred' },
   },
   'sink-silent': {
     kind: 'display',
@@ -138,11 +157,18 @@ export const hot = {
     outcomes: {
       'colder-than-air': 'fin-silent',
       'below-start': 'fin-silent',
-      'past-start': 'v-fan-failed',
+      'past-start': 'start-known',
       undetermined: 'fin-silent',
     },
     cant: 'fin-alone',
     unsure: 'fin-alone',
+  },
+  // An assumed start condemns no fan.
+  'start-known': {
+    kind: 'sheet',
+    state: 'asFound',
+    ask: 'heat-fan-start',
+    outcomes: { known: 'v-fan-failed', assumed: 'referred' },
   },
   'v-fan-failed': {
     kind: 'verdict',
@@ -151,6 +177,7 @@ export const hot = {
     because: [
       { step: 'fans-turn', outcomes: ['silent', 'one-silent'] },
       { step: 'sink-silent', outcomes: ['past-start'] },
+      { step: 'start-known', outcomes: ['known'] },
     ],
     outcomes: { 'make-safe': 'make-safe', 'service-did': 'retest-choose', refer: 'referred' },
   },
@@ -187,9 +214,15 @@ export const hot = {
     tools: ['thermometer', 'tape'],
     minutes: 4,
     readings: { fin: tempOf('case', 'heat-fin-start') },
-    outcomes: { 'below-start': 'room-air', 'past-start': 'v-fan-or-sensor', undetermined: 'room-air' },
+    outcomes: { 'below-start': 'room-air', 'past-start': 'start-known-fin', undetermined: 'room-air' },
     cant: 'room-air',
     unsure: 'room-air',
+  },
+  'start-known-fin': {
+    kind: 'sheet',
+    state: 'asFound',
+    ask: 'heat-fan-start',
+    outcomes: { known: 'v-fan-or-sensor', assumed: 'referred' },
   },
   'v-fan-or-sensor': {
     kind: 'verdict',
@@ -198,6 +231,7 @@ export const hot = {
     because: [
       { step: 'fans-turn', outcomes: ['silent', 'one-silent'] },
       { step: 'fin-alone', outcomes: ['past-start'] },
+      { step: 'start-known-fin', outcomes: ['known'] },
     ],
     outcomes: { 'make-safe': 'make-safe', 'service-did': 'retest-choose', refer: 'referred' },
   },

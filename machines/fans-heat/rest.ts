@@ -18,7 +18,7 @@ export const rest = {
       { step: 'normal', outcomes: ['should-rest'] },
       { step: 'va-screen', outcomes: ['more'] },
     ],
-    outcomes: { 'put-right': 'retest-rest-wait', explained: 'idle-cost', refer: 'referred' },
+    outcomes: { 'put-right': 'retest-va', explained: 'idle-cost', refer: 'referred' },
   },
   'ease-off': {
     kind: 'operate',
@@ -100,10 +100,11 @@ export const rest = {
     minutes: 1,
     readings: { sink: { point: 'display', scale: 'heat-sink', mode: 'display', signed: true } },
     outcomes: {
-      'colder-than-air': 'fin-rest',
-      'below-start': 'fin-rest',
+      // A figure that asks for no fans is not what drives them, true or false.
+      'colder-than-air': 'rest-watts',
+      'below-start': 'rest-watts',
       'past-start': 'fin-rest',
-      undetermined: 'fin-rest',
+      undetermined: 'rest-watts',
     },
     cant: 'rest-watts',
     unsure: 'rest-watts',
@@ -130,6 +131,7 @@ export const rest = {
     causes: ['fan-sensor-stuck'],
     because: [
       { step: 'fans-eased', outcomes: ['same'] },
+      { step: 'sink-rest', outcomes: ['past-start'] },
       { step: 'fin-rest', outcomes: ['screen-high'] },
     ],
     outcomes: { 'put-right': 'retest-cold', refer: 'referred' },

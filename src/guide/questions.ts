@@ -1,14 +1,19 @@
 import type { ExpectContext } from '../expected/context.ts';
+import { inletAtLimit } from '../expected/heat/site.ts';
 import { stringVoc } from '../expected/pv/site.ts';
 import { acNominal } from '../site/ac.ts';
 import type { AcTopology } from '../site/sheet.ts';
 import { linkQuestions } from './link-questions.ts';
 import type { QuestionDef } from './question-def.ts';
 
-/** Room, inlet and outlet were read, and each stands where a sound unit has it. */
+/**
+ * Room, inlet and outlet were read, and each stands where a sound unit has it. The strip of tissue speaks only for an inlet
+ * too close to call: it does not cool one that was read hot.
+ */
 const airInBand = (outcomes: ExpectContext['outcomes']): boolean =>
   outcomes['room-air'] === 'ok' &&
-  (outcomes['inlet-air'] === 'as-room' || outcomes['air-path'] === 'free') &&
+  (outcomes['inlet-air'] === 'as-room' ||
+    (outcomes['inlet-air'] === 'undetermined' && outcomes['air-path'] === 'free')) &&
   outcomes['outlet-air'] === 'ok';
 
 const topologyAnswers: Record<AcTopology, string> = {
@@ -192,6 +197,18 @@ export const questions: Readonly<Record<string, QuestionDef>> = Object.fromEntri
         answers: ['at-it', 'like-then', 'milder'],
         decide: ({ outcomes: { conditions } }) => conditions,
         onVariant: () => ['at-it', 'like-then', 'milder'],
+      },
+      {
+        id: 'heat-fan-start',
+        answers: ['known', 'assumed'],
+        decide: ({ sheet }) => (sheet.inverter.fanStartC === null ? 'assumed' : 'known'),
+        onVariant: () => ['known', 'assumed'],
+      },
+      {
+        id: 'heat-inlet-limit',
+        answers: ['at-limit', 'below', 'not-read'],
+        decide: inletAtLimit,
+        onVariant: () => ['at-limit', 'below', 'not-read'],
       },
       {
         id: 'heat-air-read',

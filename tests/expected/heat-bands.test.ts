@@ -109,6 +109,31 @@ describe('what the fans are asked', () => {
   });
 });
 
+describe('what silent fans are asked', () => {
+  const asked = (sheet: SiteSheet, watts: number, charge = 0, outcomes: Record<string, string> = {}) =>
+    worked('heat-silent', context(sheet, { 'numbers.watts': watts, 'numbers.charge': charge }, outcomes))
+      .outcome;
+
+  it('are due by the load, whatever the heatsink reads', () => {
+    expect(asked(sallowCreek, 3600)).toBe('due');
+    expect(asked(sallowCreek, 1200)).toBe('heat-decides');
+    expect(asked(inverter(sallowCreek, { fanRule: 'always' }), 0)).toBe('due');
+    expect(asked(ternLedge, 3000)).toBe('heat-decides');
+  });
+
+  it('are not condemned at the threshold, below it, or without a rule', () => {
+    const byLoad = inverter(sallowCreek, { fanRule: 'load' });
+    expect(asked(byLoad, 2400)).toBe('not-asked');
+    expect(asked(byLoad, 1200)).toBe('not-asked');
+    expect(asked(inverter(sallowCreek, { fanRule: null }), 5000)).toBe('heat-decides');
+  });
+
+  it('are not asked by loads that a generator may carry', () => {
+    expect(asked(sallowCreek, 3600, 10, { 'charge-from': 'ac-source' })).toBe('heat-decides');
+    expect(asked(sallowCreek, 0, 60, { 'charge-from': 'ac-source' })).toBe('due');
+  });
+});
+
 describe('height', () => {
   const at = (altitudeM: number, watts: number, fullPowerToM: number | null) =>
     worked(
@@ -125,6 +150,33 @@ describe('height', () => {
   it('condemns nothing where the label is not known', () => {
     expect(at(2600, 6000, null)).toBe('not-known');
     expect(at(900, 6000, null)).toBe('within');
+  });
+});
+
+describe('the load of a re-test', () => {
+  const least = (sheet: SiteSheet, readings: Record<string, number>) =>
+    top('heat-output-again', 'lighter', context(sheet, readings));
+
+  it('is nine tenths of what was there when it failed', () => {
+    expect(least(sallowCreek, { 'numbers.watts': 3000 })).toBeCloseTo(2700, 9);
+    expect(least(sallowCreek, { 'numbers.watts': 0 })).toBeLessThan(0);
+  });
+
+  it('is never over what the height leaves: 6 kW at 3150 m, full to 2000 m, leaves 5310 W', () => {
+    const high = { ...inverter(sallowCreek, { fullPowerToM: 2000 }), altitudeM: 3150 };
+    expect(least(high, { 'numbers.watts': 6000 })).toBeCloseTo(0.9 * 5310, 6);
+    expect(least(high, { 'numbers.watts': 3000 })).toBeCloseTo(2700, 9);
+  });
+
+  it('is milder for no height whose label is not known', () => {
+    const high = { ...inverter(sallowCreek, { fullPowerToM: null }), altitudeM: 3150 };
+    expect(least(high, { 'numbers.watts': 6000 })).toBeCloseTo(5400, 9);
+  });
+
+  it('is what label and height allow where it was never read', () => {
+    expect(least(sallowCreek, {})).toBeCloseTo(5400, 9);
+    const built = bandOf('heat-output-again', context(sallowCreek));
+    expect(built.why[0]!.id).toBe('expected.heat.outputAgainNotRead');
   });
 });
 
@@ -181,5 +233,23 @@ describe('“all in band”', () => {
     const seen = { ...all, 'inlet-air': 'undetermined' };
     expect(answer('heat-air-read', seen)).toBe('not-all');
     expect(answer('heat-air-read', { ...seen, 'air-path': 'free' })).toBe('all-in-band');
+  });
+
+  it('takes the strip for no inlet that was read hot, or not read', () => {
+    const { 'inlet-air': _, ...unread } = all;
+    for (const inlet of ['warmer', 'hotter-than-exhaust', 'cant', 'unsure'])
+      expect(answer('heat-all-read', { ...all, 'inlet-air': inlet, 'air-path': 'free' }), inlet).toBe(
+        'not-all',
+      );
+    expect(answer('heat-all-read', { ...unread, 'air-path': 'free' })).toBe('not-all');
+  });
+
+  it('calls an inlet at the label’s limit from the latest reading', () => {
+    const limit = (readings: Record<string, number>) =>
+      questions['heat-inlet-limit']!.decide(context(sallowCreek, readings));
+    expect(limit({})).toBe('not-read');
+    expect(limit({ 'inlet-air.air': 44.9 })).toBe('below');
+    expect(limit({ 'inlet-air.air': 45 })).toBe('at-limit');
+    expect(limit({ 'inlet-air.air': 47, 'retest-inlet.air': 38 })).toBe('below');
   });
 });

@@ -1,6 +1,6 @@
 import type { ScaleDef } from '../context.ts';
 import { heatScale } from './build.ts';
-import { fanStartOf, idleOf, latest, roomOf } from './site.ts';
+import { allowedWattsOf, fanStartOf, idleOf, latest, roomOf } from './site.ts';
 
 /** A unit under this share of its rating is at rest, over the second it carries more than its label says. Common practice. */
 const outputShares = { idle: 0.05, over: 1.05 };
@@ -57,22 +57,38 @@ const charge = heatScale('heat-charge', 'current', ['none', 'some'], () => ({
 }));
 
 /** What was there when it failed, to be there again. */
-const again = (id: string, kind: 'power' | 'current', reading: string, why: string) =>
-  heatScale(id, kind, ['lighter', 'as-loaded'], ({ readings }) => {
-    const before = readings[reading] ?? 0;
-    const least = asLoadedShare * before;
-    return {
-      // A figure of nothing is met by nothing, whatever the last digit of the screen.
-      edges: [
-        ['lighter', least > 0 ? least : -nothingLess[kind]],
-        ['as-loaded', null],
-      ],
-      expected: 'as-loaded',
-      nominal: before,
-      why,
-      params: { before, least },
-    };
-  });
+const again = (kind: 'power' | 'current', before: number, why: string) => {
+  const least = asLoadedShare * before;
+  return {
+    // A figure of nothing is met by nothing, whatever the last digit of the screen.
+    edges: [
+      ['lighter', least > 0 ? least : -nothingLess[kind]],
+      ['as-loaded', null],
+    ] as const,
+    expected: 'as-loaded',
+    nominal: before,
+    why,
+    params: { before, least },
+  };
+};
+
+/** The load of the complaint, as far as label and height allow it; where it was never read, all that they allow. */
+const outputAgain = heatScale('heat-output-again', 'power', ['lighter', 'as-loaded'], (context) => {
+  const { sheet, readings } = context;
+  const { fullPowerToM, ratedW } = sheet.inverter;
+  const allowed =
+    sheet.altitudeM === null || fullPowerToM === null
+      ? ratedW
+      : allowedWattsOf(sheet, sheet.altitudeM, fullPowerToM);
+  const before = readings['numbers.watts'];
+  if (before === undefined) return again('power', allowed, 'expected.heat.outputAgainNotRead');
+  if (before > allowed) return again('power', allowed, 'expected.heat.outputAgainAllowed');
+  return again('power', before, 'expected.heat.outputAgain');
+});
+
+const chargeAgain = heatScale('heat-charge-again', 'current', ['lighter', 'as-loaded'], ({ readings }) =>
+  again('current', readings['numbers.charge'] ?? 0, 'expected.heat.chargeAgain'),
+);
 
 /** The heatsink on the screen, against the temperature at which the fans start and a margin past it. */
 const sink = (id: string, pastC: number) =>
@@ -208,8 +224,8 @@ const clampTogether = heatScale('heat-together', 'current', ['cancels', 'adds'],
 export const partScales: readonly ScaleDef[] = [
   output,
   charge,
-  again('heat-output-again', 'power', 'numbers.watts', 'expected.heat.outputAgain'),
-  again('heat-charge-again', 'current', 'numbers.charge', 'expected.heat.chargeAgain'),
+  outputAgain,
+  chargeAgain,
   sink('heat-sink', 0),
   sink('heat-sink-due', pastStartC),
   fin('heat-fin-rest', finWithin.restC, 'expected.heat.finRest', ['sink-rest.sink']),

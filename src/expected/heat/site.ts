@@ -14,10 +14,16 @@ const mostEfficient = 0.99;
 const usualIdleShare = 0.015;
 /** A cell under charge or a light load [V]. Common practice. */
 const workingCellVolts = 3.35;
+/** Power lost for each 100 m above the height of full power. Common practice, about 1 %. */
+const lostPer100M = 0.01;
 /** Sheet silent: heatsink temperature at which fans start [°C]. Common practice, 40 to 50. */
 const usualFanStartC = 45;
 /** Sheet silent: inlet air from which labels take power away [°C]. Common practice, 40 to 50. */
 const usualDerateC = 40;
+
+/** What is left of one unit's rating at the site's height, where full power reaches up to the given one [W]. */
+export const allowedWattsOf = ({ inverter }: SiteSheet, altitudeM: number, fullToM: number): number =>
+  inverter.ratedW * Math.max(0, 1 - (lostPer100M * Math.max(0, altitudeM - fullToM)) / 100);
 
 /** Idle draw of one unit [W], and whether it is only a usual figure. */
 export const idleOf = ({ inverter }: SiteSheet): { watts: number; assumed: boolean } =>
@@ -82,6 +88,13 @@ export const latest = ({ readings }: ExpectContext, ids: readonly string[]): num
 export const roomOf = (context: ExpectContext) => latest(context, ['retest-room.air', 'room-air.air']);
 export const inletOf = (context: ExpectContext) =>
   latest(context, ['retest-inlet.air', 'inlet-air.air', 'retest-room.air', 'room-air.air']);
+
+/** The inlet last read, against the temperature from which the label takes power away. */
+export function inletAtLimit(context: ExpectContext): 'at-limit' | 'below' | 'not-read' {
+  const inletC = latest(context, ['retest-inlet.air', 'inlet-air.air']);
+  if (inletC === undefined) return 'not-read';
+  return inletC >= derateStartOf(context.sheet) ? 'at-limit' : 'below';
+}
 
 /** Rise of the air for a loss at this height [°C]. */
 export const riseFor = (watts: number, airflowM3s: number, altitudeM: number, inletC: number): number =>

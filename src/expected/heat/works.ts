@@ -1,11 +1,9 @@
 import { arrayWatts, joulesPerDay, usualChargePath } from '../../worksheets/battery-dc/idle.ts';
 import type { ExpectContext, WorkDef } from '../context.ts';
-import { bankVoltsOf, chargeEfficiency, idleOf, lossOf, throughputOf } from './site.ts';
+import { allowedWattsOf, bankVoltsOf, chargeEfficiency, idleOf, lossOf, throughputOf } from './site.ts';
 
 /** Nearer to its threshold than this, a load neither asks for fans nor lets them rest. Common practice. */
 const nearThreshold = 0.1;
-/** Power lost for each 100 m above the height of full power. Common practice, about 1 %. */
-const lostPer100M = 0.01;
 /** A label that says nothing gives full power up to here at least [m]. Common practice. */
 const silentFullPowerM = 1000;
 /** Hours of good sun for which the price of idle is told [h]. */
@@ -31,9 +29,8 @@ function riseInputs(context: ExpectContext): Record<string, number> {
 type Asked = 'by-design' | 'load-asks' | 'charge-asks' | 'heat-decides' | 'should-rest' | 'not-known';
 
 /** Do the fans do at this load what the sheet says turns them on? */
-function whatFansAreAsked(context: ExpectContext): Asked {
+function whatFansAreAsked(context: ExpectContext, { acWatts, chargeWatts } = throughputOf(context)): Asked {
   const { fanRule, fanStartLoad, ratedW } = context.sheet.inverter;
-  const { acWatts, chargeWatts } = throughputOf(context);
   if (fanRule === 'always') return 'by-design';
   if (fanRule === 'temperature') return 'heat-decides';
   if (fanRule === null || fanStartLoad === null) return 'not-known';
@@ -71,6 +68,25 @@ const normal: WorkDef = {
   },
 };
 
+/** Do silent fans have to turn, by the sheet's own rule for load? Only then do they need no temperature to be wrong. */
+const silent: WorkDef = {
+  id: 'heat-silent',
+  answers: ['due', 'not-asked', 'heat-decides'],
+  work(context) {
+    const { fanRule, fanStartLoad, ratedW } = context.sheet.inverter;
+    const through = throughputOf(context);
+    // With a generator on, the loads may come straight from it and ask for nothing here.
+    const passed = context.outcomes['charge-from'] === 'ac-source';
+    const counted = { ...through, acWatts: passed ? 0 : through.acWatts };
+    const asked = whatFansAreAsked(context, counted);
+    const due = asked === 'by-design' || asked === 'load-asks' || asked === 'charge-asks';
+    const outcome = due ? 'due' : fanRule === 'load' ? 'not-asked' : 'heat-decides';
+    const params = { ...counted, startWatts: (fanStartLoad ?? 0) * ratedW };
+    const how = asked === 'by-design' ? 'always' : outcome;
+    return { ok: true, outcome, says: [{ id: `expected.heat.silent.${how}`, params }] };
+  },
+};
+
 const height: WorkDef = {
   id: 'heat-height',
   answers: ['over-derated', 'within', 'not-known'],
@@ -80,7 +96,7 @@ const height: WorkDef = {
     const known = inverter.fullPowerToM;
     const fullToM = known ?? silentFullPowerM;
     const overM = Math.max(0, altitudeM - fullToM);
-    const allowedWatts = inverter.ratedW * Math.max(0, 1 - (lostPer100M * overM) / 100);
+    const allowedWatts = allowedWattsOf(context.sheet, altitudeM, fullToM);
     const { acWatts } = throughputOf(context);
     const outcome =
       overM === 0
@@ -136,4 +152,4 @@ const idleCost: WorkDef = {
 };
 
 /** Arithmetic of the guide to hot units and loud fans. */
-export const heatWorks: readonly WorkDef[] = [normal, height, idleCost];
+export const heatWorks: readonly WorkDef[] = [normal, silent, height, idleCost];

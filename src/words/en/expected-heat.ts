@@ -6,6 +6,10 @@ const bands = {
   'expected.heat.charge': 'Up to {most:current} is no charge worth speaking of. Common practice.',
   'expected.heat.outputAgain':
     'When it failed it gave {before:power}. A re-test needs at least {least:power}.',
+  'expected.heat.outputAgainAllowed':
+    'It gave more than label and height allow: {before:power} is left to it. A re-test needs at least {least:power}, and no more than {before:power}.',
+  'expected.heat.outputAgainNotRead':
+    'The load at which it failed was not read, so the test is at what label and height allow: {before:power}. A re-test needs at least {least:power}, and no more than {before:power}.',
   'expected.heat.chargeAgain':
     'When it failed it charged with {before:current}. A re-test needs {least:current}.',
   'expected.heat.sink':
@@ -60,6 +64,13 @@ const arithmetic = {
     'The fans are asked for from {startWatts:power}, and there is less. By the sheet they should rest.',
   'expected.heat.asked.not-known':
     'The sheet does not say what turns these fans on, or the load stands just at the threshold. Taking the load away will tell.',
+  'expected.heat.silent.always': 'The sheet says that these fans always run. They are silent.',
+  'expected.heat.silent.due':
+    'By the sheet the fans run from {startWatts:power} of load and charge. There is {acWatts:power} out and {chargeWatts:power} of charge, and they are silent.',
+  'expected.heat.silent.not-asked':
+    'By the sheet these fans follow the load alone, and this load does not clearly ask for them. Silence is no fault by itself.',
+  'expected.heat.silent.heat-decides':
+    'The load does not decide here, or the sheet does not know the rule. How warm the heatsink is decides.',
   'expected.heat.height.below': '{altitudeM:altitude} is no height that takes power away.',
   'expected.heat.height.within':
     'Over {fullToM:altitude} about 1 % of power is lost for each 100 m (330 ft). Here {allowedWatts:power} is left, and you read {acWatts:power}.',
