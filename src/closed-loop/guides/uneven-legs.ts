@@ -140,6 +140,7 @@ export const unevenLegsAnswers: Answers = {
     'line-dip-length': (scene) =>
       shares(scene).every((share) => share > noticed.dim) ? 'start-only' : 'stays-low',
     'test-wanted': () => 'now',
+    'set-jumper': () => 'none-there',
     'where-work': (scene) =>
       scene.verdict.some((cause) => atOutput.includes(cause)) || scene.outcomes.has('v-leg-lost-unit')
         ? 'output'

@@ -140,6 +140,8 @@ const ways = {
   'line-load-off': 'done',
   'line-loads-ready': 'done',
   'line-loads-on': 'done',
+  'set-jumper': 'none-there',
+  'set-part': 'done',
   'set-ready': 'done',
   'set-legs': 'done',
 };
@@ -295,6 +297,15 @@ const onEachSite = sites.flatMap(([name, sheet]) => {
 
 const start = { v12: '240.0', v1: '120.0', v2: '120.0' };
 
+const two: SiteSheet = { ...sallowCreek, id: 'two', parallelUnits: 2 };
+const joined = {
+  'set-first-on': 'done',
+  'set-wait': 'done',
+  'set-join-ready': 'done',
+  'set-join': 'done',
+  'out-joined': start,
+};
+
 /** What only one arrangement has, or what is told by eye, ear and clamp. */
 const others: LegCase[] = [
   visit(
@@ -319,6 +330,57 @@ const others: LegCase[] = [
       'out-after-set': { v12: '240.2', v1: '120.1', v2: '120.1' },
     },
   ),
+  visit(
+    'legs in step, no jumper ruled out: isolated, and nothing set',
+    sallowCreek,
+    plant(sallowCreek),
+    ['legs-in-phase'],
+    'leftIsolated',
+    {
+      symptom: 'side-dead',
+      'out-legs': { v12: '0.4', v1: '120.2', v2: '120.0' },
+      'v-in-phase': 'set-it',
+      'set-jumper': 'not-seen',
+      ...isolate,
+      'where-work': 'cant',
+    },
+  ),
+  visit(
+    'two units a third apart, each set alone and joined in step',
+    two,
+    plant(sallowCreek, { hot1Ohms: 0.04, hot2Ohms: 0.04, neutralOhms: 0.04 }),
+    ['legs-third-apart'],
+    'fixed',
+    {
+      symptom: 'side-dead',
+      'out-legs': { v12: '207.9', v1: '120.0', v2: '120.1' },
+      'v-third': 'set-it',
+      'out-after-set': { v12: '240.2', v1: '120.1', v2: '120.1' },
+      ...joined,
+      'set-across': { apart: '0.4', neutrals: '0.1' },
+    },
+  ),
+  visit(
+    'two units of which one was not set: 240 V across its breaker, never joined',
+    two,
+    plant(sallowCreek),
+    ['legs-third-apart'],
+    'unresolved',
+    {
+      symptom: 'side-dead',
+      'out-legs': { v12: '207.9', v1: '120.0', v2: '120.1' },
+      'v-third': 'set-it',
+      'out-after-set': { v12: '240.2', v1: '120.1', v2: '120.1' },
+      ...joined,
+      'set-across': { apart: '239.8', neutrals: '0.1' },
+    },
+  ),
+  visit('two units that cannot be parted', two, plant(sallowCreek), ['legs-third-apart'], 'referred', {
+    symptom: 'side-dead',
+    'out-legs': { v12: '207.9', v1: '120.0', v2: '120.1' },
+    'v-third': 'set-it',
+    'set-part': 'cant',
+  }),
   visit(
     'legs a third apart where they should oppose',
     sallowCreek,
