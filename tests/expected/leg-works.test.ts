@@ -1,0 +1,45 @@
+import { describe, expect, it } from 'vitest';
+import { works } from '../../src/expected/index.ts';
+import { sallowCreek } from '../../src/site/demo.ts';
+import type { SiteSheet } from '../../src/site/sheet.ts';
+
+const line: SiteSheet = {
+  ...sallowCreek,
+  inverter: { ...sallowCreek.inverter, topology: 'single-230', frequencyHz: 50, legLimitW: 6000 },
+};
+
+function answerOf(id: string, sheet: SiteSheet, readings: Record<string, number>): string {
+  const result = works[id]!.work({ sheet, readings, series: {}, outcomes: {} });
+  if (!result.ok) throw new Error(`${id} lacks ${result.missing.join(', ')}`);
+  return result.outcome;
+}
+
+describe('one line under the heater', () => {
+  const moved = (read: Record<'d1' | 'ng' | 'amps', number>, block = 'line-loaded-out', ground = 0.02) =>
+    answerOf(block === 'line-loaded' ? 'legs-line-step' : 'legs-line-moved', line, {
+      'line-still.v1': 230,
+      'out-line.v1': 230,
+      [`${block}.d1`]: read.d1,
+      [`${block}.o1`]: 229.7,
+      [`${block}.ng`]: read.ng,
+      [`${block}.amps`]: read.amps,
+      [`${block}.ground`]: ground,
+    });
+
+  it.each([
+    ['a neutral that floats at 115 V and carries 4.3 A', { d1: 228, ng: 115, amps: 4.3 }, 'no-reference'],
+    ['one that floats at 20 V, the run losing 1.5 V', { d1: 228.2, ng: 20, amps: 4.3 }, 'no-reference'],
+    ['one that floats with the heater off', { d1: 230, ng: 115, amps: 0 }, 'no-load'],
+    ['an open neutral', { d1: 0.4, ng: 229, amps: 0 }, 'neutral-open'],
+    ['a neutral as good as open, under few amps', { d1: 60, ng: 169, amps: 1.1 }, 'neutral-open'],
+    ['a burnt joint that still carries', { d1: 147, ng: 81, amps: 2.8 }, 'neutral-joint'],
+    ['an open line', { d1: 0.3, ng: 0.1, amps: 0 }, 'line-open'],
+  ])('names %s', (_, read, outcome) => {
+    expect(moved(read)).toBe(outcome);
+  });
+
+  it('blames no joint for volts to ground that the run did not lose', () => {
+    expect(moved({ d1: 228.9, ng: 2.8, amps: 4.3 }, 'line-loaded')).toBe('no-reference');
+    expect(moved({ d1: 226.2, ng: 2.8, amps: 4.3 }, 'line-loaded')).toBe('neutral-joint');
+  });
+});
