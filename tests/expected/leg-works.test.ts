@@ -14,6 +14,32 @@ function answerOf(id: string, sheet: SiteSheet, readings: Record<string, number>
   return result.outcome;
 }
 
+describe('a start', () => {
+  const start = (panel: readonly [number, number], output: readonly [number, number]) =>
+    answerOf('legs-start-sag', sallowCreek, {
+      'panel-legs.v1': 120,
+      'panel-legs.v2': 120,
+      'dip-watch.min-1': panel[0],
+      'dip-watch.min-2': panel[1],
+      'start-sag.min-1': output[0],
+      'start-sag.min-2': output[1],
+    });
+
+  it.each([
+    ['the feeder where it loses 17 of 24 V', [96, 119.5], [113, 119.6], 'feeder'],
+    ['the source where half of it is its own', [96, 119.5], [108, 119.6], 'source'],
+    ['by the leg that dips deepest at the panel', [112, 92], [112.5, 113], 'feeder'],
+  ] as const)('is laid to %s', (_, panel, output, outcome) => {
+    expect(start(panel, output)).toBe(outcome);
+  });
+
+  it('is told the same way on one line', () => {
+    const read = { 'panel-line.v1': 230, 'line-dip.min': 190 };
+    expect(answerOf('legs-start-sag', line, { ...read, 'line-start.min': 215 })).toBe('feeder');
+    expect(answerOf('legs-start-sag', line, { ...read, 'line-start.min': 200 })).toBe('source');
+  });
+});
+
 describe('one line under the heater', () => {
   const moved = (read: Record<'d1' | 'ng' | 'amps', number>, block = 'line-loaded-out', ground = 0.02) =>
     answerOf(block === 'line-loaded' ? 'legs-line-step' : 'legs-line-moved', line, {

@@ -181,6 +181,41 @@ const legsSag: WorkDef = {
   },
 };
 
+/** Of the panel's dip at a start, what has to be the output's own for the source to be its reason; the rest is the feeder's. */
+const sourceShare = 0.5;
+
+/** The lowest volts of one start at the panel, and of the same start at the output, leg by leg. */
+const legsStartSag: WorkDef = {
+  id: 'legs-start-sag',
+  answers: ['source', 'feeder'],
+  work({ sheet, readings }) {
+    const places =
+      readings['line-start.min'] === undefined
+        ? ([
+            ['panel-legs.v1', 'dip-watch.min-1', 'start-sag.min-1'],
+            ['panel-legs.v2', 'dip-watch.min-2', 'start-sag.min-2'],
+          ] as const)
+        : ([['panel-line.v1', 'line-dip.min', 'line-start.min']] as const);
+    const legs = places.flatMap(([before, atPanel, atOutput]) => {
+      const [panel, output] = [readings[atPanel], readings[atOutput]];
+      const stood = readings[before] ?? nominalLeg(sheet);
+      return panel === undefined || output === undefined
+        ? []
+        : [{ panel: stood - panel, output: stood - output }];
+    });
+    if (legs.length < places.length) return { ok: false, missing: [] };
+    // The leg whose dip is deepest at the panel is the one that was seen.
+    const { panel, output } = legs.reduce((deepest, leg) => (leg.panel > deepest.panel ? leg : deepest));
+    return {
+      ok: true,
+      outcome: output >= sourceShare * panel ? 'source' : 'feeder',
+      worksheet: 'leg-volts',
+      inputs: {},
+      says: [{ id: 'expected.legs.start', params: { panel, output } }],
+    };
+  },
+};
+
 /** How the house is shared out over the legs, and what its neutral then carries. */
 const legsShare: WorkDef = {
   id: 'legs-share',
@@ -231,4 +266,11 @@ const lineBetween: WorkDef = {
 };
 
 /** What readings of the house as it is come to. */
-export const foundWorks: readonly WorkDef[] = [legsFound, legsOutput, legsSag, legsShare, lineBetween];
+export const foundWorks: readonly WorkDef[] = [
+  legsFound,
+  legsOutput,
+  legsSag,
+  legsStartSag,
+  legsShare,
+  lineBetween,
+];

@@ -446,6 +446,19 @@ const others: LegCase[] = [
     'dip-watch': { 'min-1': '104.0', 'max-1': '120.3', 'min-2': '104.2', 'max-2': '120.2' },
     'start-sag': { 'min-1': '105.1', 'min-2': '105.3', bus: '46.1' },
   }),
+  visit(
+    'a start that the feeder loses most of: 17 of 24 V',
+    sallowCreek,
+    plant(sallowCreek, { hot1Ohms: joint(sallowCreek, 0.35) }),
+    ['hot-joint-poor'],
+    isolated,
+    {
+      symptom: 'blinks-at-start',
+      'panel-legs': start,
+      'dip-watch': { 'min-1': '96.0', 'max-1': '120.3', 'min-2': '119.4', 'max-2': '120.2' },
+      'start-sag': { 'min-1': '113.0', 'min-2': '119.6', bus: '50.1' },
+    },
+  ),
   visit('the search mode', sallowCreek, plant(sallowCreek), ['search-mode'], 'fixed', {
     symptom: 'pulses',
     'pulse-look': 'stops',
@@ -578,6 +591,19 @@ const onLine: LegCase[] = [
     plant(line, { hot1Ohms: joint(line, 0.9) }),
     ['hot-joint-poor'],
     isolated,
+  ),
+  visit(
+    'line: a whole neutral that floats',
+    line,
+    plant(line),
+    ['neutral-not-grounded'],
+    'referred',
+    {
+      'line-loaded': { d1: '228.6', o1: '229.9', ng: '115.0', amps: '4.30', ground: '0.02' },
+      'v-line-not-grounded': 'leave',
+      'open-ground': 'done',
+    },
+    [2000, 0],
   ),
   visit(
     'line: the source sags',
