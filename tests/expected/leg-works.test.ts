@@ -40,6 +40,27 @@ describe('a start', () => {
   });
 });
 
+describe('a mended hot conductor', () => {
+  const again = (read: { ng: number; neutral: number; panel: number; output: number; amps: number }) =>
+    answerOf('legs-retest-hot', sallowCreek, {
+      'retest.ng': read.ng,
+      'retest.neutral': read.neutral,
+      'retest-ends.panel': read.panel,
+      'retest-ends.output': read.output,
+      'retest-ends.amps': read.amps,
+    });
+
+  it('is not passed while the house draws 20 A on the other leg', () => {
+    // 0.35 Ω in the hot loses 2.91 V of 8.3 A; the neutral, 0.09 Ω under 11.7 A the other way, gives 1.05 V back.
+    expect(again({ ng: 1.05, neutral: 11.7, panel: 118.14, output: 120, amps: 8.3 })).toBe('cannot-tell');
+  });
+
+  it('is seen for what it is with everything else off', () => {
+    expect(again({ ng: 0.75, neutral: 8.3, panel: 116.34, output: 120, amps: 8.3 })).toBe('not-held');
+    expect(again({ ng: 0.75, neutral: 8.3, panel: 118.5, output: 120, amps: 8.3 })).toBe('held');
+  });
+});
+
 describe('one line under the heater', () => {
   const moved = (read: Record<'d1' | 'ng' | 'amps', number>, block = 'line-loaded-out', ground = 0.02) =>
     answerOf(block === 'line-loaded' ? 'legs-line-step' : 'legs-line-moved', line, {
