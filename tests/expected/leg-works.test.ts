@@ -40,6 +40,39 @@ describe('a start', () => {
   });
 });
 
+describe('the heater on leg 2', () => {
+  const onLeg2 = (d1: number, d2: number, more: Record<string, number> = {}, sheet = sallowCreek) =>
+    answerOf('legs-step-2', sheet, {
+      'panel-still.v1': 120,
+      'panel-still.v2': 120,
+      'out-legs.v1': 120,
+      'out-legs.v2': 120,
+      'ng-loaded.ng': 0.75,
+      'ng-loaded.neutral': 8.3,
+      'leg-2-loaded.d1': d1,
+      'leg-2-loaded.d2': d2,
+      'leg-2-loaded.o1': 120,
+      'leg-2-loaded.o2': 120,
+      'leg-2-loaded.amps': 8.3,
+      ...more,
+    });
+
+  it.each([
+    ['a sound run', 120.7, 118.5, 'sound'],
+    ['a poor joint in hot 2', 120.7, 115.5, 'hot-joint'],
+    ['a neutral gone bad since: 6 V over, 6.7 V under', 126, 113.3, 'see-saw'],
+    ['one that lifts the empty leg out of its band', 128, 111.3, 'see-saw'],
+  ] as const)('shows %s', (_, d1, d2, outcome) => {
+    expect(onLeg2(d1, d2)).toBe(outcome);
+  });
+
+  it('holds the neutral against what it had on leg 1 where the feeder is not known', () => {
+    const unknown: SiteSheet = { ...sallowCreek, outputFeeder: { lengthM: null, areaMm2: null } };
+    expect(onLeg2(124.5, 114.8, {}, unknown)).toBe('see-saw');
+    expect(onLeg2(120.7, 118.5, {}, unknown)).toBe('sound');
+  });
+});
+
 describe('a mended hot conductor', () => {
   const again = (read: { ng: number; neutral: number; panel: number; output: number; amps: number }) =>
     answerOf('legs-retest-hot', sallowCreek, {
