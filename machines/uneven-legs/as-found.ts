@@ -198,7 +198,12 @@ export const asFoundLegs = {
     kind: 'workOut',
     state: 'asFound',
     ask: 'legs-share',
-    outcomes: { uneven: 'v-legs-shared-badly', even: 'test-wanted', light: 'test-wanted' },
+    outcomes: {
+      'sum-over': 'v-legs-sum-over',
+      uneven: 'v-legs-shared-badly',
+      even: 'test-wanted',
+      light: 'test-wanted',
+    },
     cant: 'test-wanted',
     unsure: 'test-wanted',
   },
@@ -211,6 +216,17 @@ export const asFoundLegs = {
       { step: 'leg-clamps', outcomes: ['one-over', 'two-over'] },
     ],
     outcomes: { mend: 'make-safe', plan: 'referred' },
+  },
+  // No circuit moved to the other leg takes anything off the sum.
+  'v-legs-sum-over': {
+    kind: 'verdict',
+    hazards: ['hot-surface'],
+    causes: ['leg-overloaded'],
+    because: [
+      { step: 'panel-work', outcomes: ['in-band'] },
+      { step: 'legs-share', outcomes: ['sum-over'] },
+    ],
+    outcomes: { plan: 'referred', 'test-too': 'test-wanted' },
   },
   'v-legs-shared-badly': {
     kind: 'verdict',

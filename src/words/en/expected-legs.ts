@@ -34,7 +34,7 @@ const works = {
   'expected.legs.start':
     'In the start the panel dips by {panel:voltage}, the output by {output:voltage}. The source is the reason where at least half of the panel’s dip is the output’s own.',
   'expected.legs.share':
-    'Leg 1 {i1:current}, leg 2 {i2:current}: {share:ratio} between them. A leg may give {limit:current}. The neutral carries {neutral:current} of it.',
+    'Leg 1 {i1:current}, leg 2 {i2:current}: {share:ratio} between them. A leg may give {limit:current}, both together {sumLimit:current}: they draw {sum:current}. The neutral carries {neutral:current} of it.',
   'expected.legs.lineBetween':
     '{volts:voltage} is too near a limit of the band about {nominal:voltage}. It is taken by the side it stands on.',
   'expected.legs.step':

@@ -306,6 +306,33 @@ const joined = {
   'out-joined': start,
 };
 
+/** Mended at the panel, and what the heater shows after it. */
+const mendAtPanel = {
+  ...isolate,
+  'where-work': 'panel',
+  'panel-tester': { dc: '52.8', ac: '120.0' },
+  'panel-dead': {
+    'hots-ac': '0.2',
+    'hots-earth-ac': '0.1',
+    'neutral-earth-ac': '0.0',
+    'largest-dc': '0.0',
+  },
+  'panel-tester-after': { dc: '52.8', ac: '120.0' },
+  'panel-ready': 'done',
+  'mend-panel': 'done',
+  ...restore('310.2'),
+  'retest-ready': 'done',
+  retest: { v12: '239.8', d1: '119.0', d2: '120.5', ng: '0.74', neutral: '8.20' },
+  'retest-ends': { panel: '119.0', output: '120.4', amps: '8.20' },
+};
+const moved = {
+  symptom: 'trips-leg',
+  'panel-legs': start,
+  'leg-clamps': { i1: '29.40', i2: '4.10' },
+  'v-leg-overloaded': 'mend',
+  ...mendAtPanel,
+};
+
 /** What only one arrangement has, or what is told by eye, ear and clamp. */
 const others: LegCase[] = [
   visit(
@@ -421,6 +448,53 @@ const others: LegCase[] = [
     'panel-legs': start,
     'leg-clamps': { i1: '19.60', i2: '4.10' },
     'v-legs-shared-badly': 'plan',
+  }),
+  visit(
+    'legs in step, each within, 3360 W together',
+    ternLedge,
+    plant(ternLedge),
+    ['leg-overloaded'],
+    'referred',
+    {
+      symptom: 'trips-leg',
+      'panel-legs': { v12: '0.3', v1: '120.0', v2: '120.0' },
+      'leg-clamps': { i1: '14.00', i2: '14.00' },
+      'v-legs-sum-over': 'plan',
+    },
+  ),
+  visit(
+    'legs in step, tested sound, 3360 W together with the house on',
+    ternLedge,
+    plant(ternLedge),
+    ['leg-overloaded'],
+    'referred',
+    { 'house-amps': { i1: '14.00', i2: '14.00' }, 'v-house-sum-over': 'plan' },
+  ),
+  visit(
+    'circuits moved, and clamped again at the peak',
+    sallowCreek,
+    plant(sallowCreek),
+    ['leg-overloaded'],
+    'fixed',
+    {
+      ...moved,
+      'retest-peak': { i1: '17.20', i2: '16.30' },
+    },
+  ),
+  visit(
+    'circuits moved, the peak not had',
+    sallowCreek,
+    plant(sallowCreek),
+    ['leg-overloaded'],
+    'unresolved',
+    {
+      ...moved,
+      'retest-peak': { i1: '3.20', i2: '2.90' },
+    },
+  ),
+  visit('circuits moved, a leg still over', sallowCreek, plant(sallowCreek), ['leg-overloaded'], 'referred', {
+    ...moved,
+    'retest-peak': { i1: '28.20', i2: '6.30' },
   }),
   visit('an ordinary start', sallowCreek, plant(sallowCreek), ['start-dip'], 'referred', {
     symptom: 'blinks-at-start',
@@ -548,22 +622,7 @@ const others: LegCase[] = [
       {
         symptom: 'see-saw',
         'v-neutral-open': 'mend',
-        ...isolate,
-        'where-work': 'panel',
-        'panel-tester': { dc: '52.8', ac: '120.0' },
-        'panel-dead': {
-          'hots-ac': '0.2',
-          'hots-earth-ac': '0.1',
-          'neutral-earth-ac': '0.0',
-          'largest-dc': '0.0',
-        },
-        'panel-tester-after': { dc: '52.8', ac: '120.0' },
-        'panel-ready': 'done',
-        'mend-panel': 'done',
-        ...restore('310.2'),
-        'retest-ready': 'done',
-        retest: { v12: '239.8', d1: '119.0', d2: '120.5', ng: '0.74', neutral: '8.20' },
-        'retest-ends': { panel: '119.0', output: '120.4', amps: '8.20' },
+        ...mendAtPanel,
       },
     ),
   },
@@ -636,7 +695,13 @@ export function plantCase(
     made,
     null,
     '',
-    { 'v-leg-overloaded': 'plan', 'v-legs-shared-badly': 'plan', 'v-house-overloaded': 'plan' },
+    {
+      'v-leg-overloaded': 'plan',
+      'v-legs-shared-badly': 'plan',
+      'v-house-overloaded': 'plan',
+      'v-legs-sum-over': 'plan',
+      'v-house-sum-over': 'plan',
+    },
     house,
   );
 }
