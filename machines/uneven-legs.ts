@@ -12,6 +12,7 @@ import { panelDead } from './uneven-legs/panel-dead.ts';
 import { repair } from './uneven-legs/repair.ts';
 import { rhythm } from './uneven-legs/rhythm.ts';
 import { secondLeg } from './uneven-legs/second-leg.ts';
+import { setLegs } from './uneven-legs/set-legs.ts';
 import { stepTest } from './uneven-legs/step-test.ts';
 import { stepVerdicts } from './uneven-legs/step-verdicts.ts';
 
@@ -32,6 +33,7 @@ export default {
     ...groundReference,
     ...pair,
     ...loadsAway,
+    ...setLegs,
     ...stepTest,
     ...stepVerdicts,
     ...secondLeg,

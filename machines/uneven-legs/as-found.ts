@@ -152,10 +152,18 @@ export const asFoundLegs = {
       bus: { point: 'I', scale: 'battery-volts', mode: 'dcVolts' },
     },
     rows: [
-      { id: 'source', when: { 'min-1': 'deep' }, to: 'v-start-sag' },
-      { id: 'source-2', when: { 'min-2': 'deep' }, to: 'v-start-sag' },
+      { id: 'source', when: { 'min-1': 'deep' }, to: 'start-work' },
+      { id: 'source-2', when: { 'min-2': 'deep' }, to: 'start-work' },
       { id: 'not-source', when: {}, to: 'test-wanted' },
     ],
+    cant: 'test-wanted',
+    unsure: 'test-wanted',
+  },
+  'start-work': {
+    kind: 'workOut',
+    state: 'asFound',
+    ask: 'legs-start-sag',
+    outcomes: { source: 'v-start-sag', feeder: 'test-wanted' },
     cant: 'test-wanted',
     unsure: 'test-wanted',
   },
@@ -164,7 +172,7 @@ export const asFoundLegs = {
     causes: ['source-sags'],
     because: [
       { step: 'dip-watch', outcomes: ['deep', 'deep-2'] },
-      { step: 'start-sag', outcomes: ['source', 'source-2'] },
+      { step: 'start-work', outcomes: ['source'] },
     ],
     outcomes: { explained: 'referred' },
   },
@@ -190,7 +198,12 @@ export const asFoundLegs = {
     kind: 'workOut',
     state: 'asFound',
     ask: 'legs-share',
-    outcomes: { uneven: 'v-legs-shared-badly', even: 'test-wanted', light: 'test-wanted' },
+    outcomes: {
+      'sum-over': 'v-legs-sum-over',
+      uneven: 'v-legs-shared-badly',
+      even: 'test-wanted',
+      light: 'test-wanted',
+    },
     cant: 'test-wanted',
     unsure: 'test-wanted',
   },
@@ -203,6 +216,17 @@ export const asFoundLegs = {
       { step: 'leg-clamps', outcomes: ['one-over', 'two-over'] },
     ],
     outcomes: { mend: 'make-safe', plan: 'referred' },
+  },
+  // No circuit moved to the other leg takes anything off the sum.
+  'v-legs-sum-over': {
+    kind: 'verdict',
+    hazards: ['hot-surface'],
+    causes: ['leg-overloaded'],
+    because: [
+      { step: 'panel-work', outcomes: ['in-band'] },
+      { step: 'legs-share', outcomes: ['sum-over'] },
+    ],
+    outcomes: { plan: 'referred', 'test-too': 'test-wanted' },
   },
   'v-legs-shared-badly': {
     kind: 'verdict',

@@ -17,6 +17,7 @@ export const ends = {
   'sheet-differs': { kind: 'end', result: 'unresolved', leaves: ['isolated'], items: isolatedItems },
   'left-open': { kind: 'end', result: 'leftIsolated', leaves: ['isolated'], items: isolatedItems },
   'refer-open': { kind: 'end', result: 'referred', leaves: ['isolated'], items: isolatedItems },
+  'set-referred': { kind: 'end', result: 'referred', leaves: ['isolated'], items: isolatedItems },
   'unresolved-open': { kind: 'end', result: 'unresolved', leaves: ['isolated'], items: isolatedItems },
   'left-guarded': { kind: 'end', result: 'leftGuarded', leaves: ['guarded'], items: guardedItems },
 } as const satisfies Steps;

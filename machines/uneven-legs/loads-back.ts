@@ -106,10 +106,33 @@ export const loadsBack = {
     rows: [
       { id: 'one-over', when: { i1: 'over' }, to: 'v-house-overloaded' },
       { id: 'two-over', when: { i2: 'over' }, to: 'v-house-overloaded' },
-      { id: 'within', when: {}, to: 'what-it-came-to' },
+      { id: 'within', when: {}, to: 'house-share' },
     ],
     cant: 'what-it-came-to',
     unsure: 'what-it-came-to',
+  },
+  'house-share': {
+    kind: 'workOut',
+    state: 'asFound',
+    ask: 'legs-share-house',
+    outcomes: {
+      'sum-over': 'v-house-sum-over',
+      uneven: 'what-it-came-to',
+      even: 'what-it-came-to',
+      light: 'what-it-came-to',
+    },
+    cant: 'what-it-came-to',
+    unsure: 'what-it-came-to',
+  },
+  'v-house-sum-over': {
+    kind: 'verdict',
+    hazards: ['hot-surface'],
+    causes: ['leg-overloaded'],
+    because: [
+      { step: 'panel-loaded', outcomes: ['holds'] },
+      { step: 'house-share', outcomes: ['sum-over'] },
+    ],
+    outcomes: { plan: 'referred' },
   },
   'v-house-overloaded': {
     kind: 'verdict',

@@ -136,6 +136,7 @@ export const oneLineTest = {
       'neutral-joint': { to: 'v-line-neutral', does: [{ neutral: 'inDoubt' }] },
       'hot-joint': 'v-line-hot',
       'both-joints': { to: 'v-line-both', does: [{ neutral: 'inDoubt' }] },
+      'no-reference': 'line-load-off',
       'cannot-tell': 'line-load-off',
     },
     ...openAgain,
@@ -177,6 +178,7 @@ export const oneLineTest = {
     ask: 'legs-line-moved',
     outcomes: {
       'neutral-open': { to: 'v-line-neutral-open', does: [{ neutral: 'inDoubt' }] },
+      'no-reference': 'v-line-not-grounded',
       'line-open': 'v-line-open',
       'source-sags': 'v-line-gives-way',
       'neutral-joint': { to: 'v-line-neutral-moved', does: [{ neutral: 'inDoubt' }] },
@@ -200,6 +202,15 @@ export const oneLineTest = {
     because: [{ step: 'line-moved', outcomes: ['neutral-open'] }],
     outcomes,
     ...openAgain,
+  },
+  'v-line-not-grounded': {
+    kind: 'verdict',
+    hazards: ['frame-live'],
+    causes: ['neutral-not-grounded'],
+    because: [{ step: 'line-moved', outcomes: ['no-reference'] }],
+    outcomes: { mend: 'make-safe', leave: 'open-ground' },
+    cant: 'open-ground',
+    unsure: 'open-ground',
   },
   'v-line-open': {
     kind: 'verdict',

@@ -132,9 +132,17 @@ export const oneLine = {
       bus: { point: 'I', scale: 'battery-volts', mode: 'dcVolts' },
     },
     rows: [
-      { id: 'source', when: { min: 'deep' }, to: 'v-line-start' },
+      { id: 'source', when: { min: 'deep' }, to: 'line-start-work' },
       { id: 'not-source', when: {}, to: 'test-wanted' },
     ],
+    cant: 'test-wanted',
+    unsure: 'test-wanted',
+  },
+  'line-start-work': {
+    kind: 'workOut',
+    state: 'asFound',
+    ask: 'legs-start-sag',
+    outcomes: { source: 'v-line-start', feeder: 'test-wanted' },
     cant: 'test-wanted',
     unsure: 'test-wanted',
   },
@@ -143,7 +151,7 @@ export const oneLine = {
     causes: ['source-sags'],
     because: [
       { step: 'line-dip', outcomes: ['deep'] },
-      { step: 'line-start', outcomes: ['source'] },
+      { step: 'line-start-work', outcomes: ['source'] },
     ],
     outcomes: { explained: 'referred' },
   },

@@ -86,7 +86,8 @@ export const pair = {
     hazards: ['neutral-open'],
     causes: ['shared-neutral-open'],
     because: [{ step: 'pair-legs', outcomes: ['see-saws', 'sags-alike'] }],
-    outcomes: { mend: 'make-safe', leave: 'pair-left-off' },
+    // No `mend`: the work is in a box that this guide does not prove dead, and its restore brings every breaker back.
+    outcomes: { leave: 'pair-left-off' },
     cant: 'pair-left-off',
     unsure: 'pair-left-off',
   },

@@ -35,6 +35,14 @@ const symptomAnswers: Readonly<Record<string, string>> = {
 /** A start that pulled the legs down so far that it had to be looked into. */
 const dipsSeen: readonly string[] = ['deep', 'deep-2', 'dips', 'dips-2', 'between'];
 
+/** Verdicts that a leg is asked for too much: put right only when the peak has been clamped again. */
+const overloads: readonly string[] = [
+  'v-leg-overloaded',
+  'v-legs-shared-badly',
+  'v-house-overloaded',
+  'v-house-pulled-low',
+];
+
 /** What the test of the legs has come to, once the house is back on. */
 function legsCameTo(outcomes: Readonly<Record<string, string>>): string {
   if (outcomes['set-legs'] === 'done') return 'set';
@@ -91,6 +99,13 @@ export const questions: Readonly<Record<string, QuestionDef>> = Object.fromEntri
         answers: ['sound', 'dip', 'long', 'set', 'watch'],
         decide: ({ outcomes }) => legsCameTo(outcomes),
         onVariant: () => ['sound', 'dip', 'long', 'set', 'watch'],
+      },
+      {
+        id: 'legs-mended',
+        answers: ['overload', 'other'],
+        decide: ({ outcomes }) =>
+          overloads.some((verdict) => outcomes[verdict] === 'mend') ? 'overload' : 'other',
+        onVariant: () => ['overload', 'other'],
       },
       {
         id: 'low-z-meter',

@@ -101,6 +101,13 @@ const heater =
     if (scene.plant.state.testW[1] !== leg2) scene.act({ move: 'test', leg: 1, watts: leg2 });
   };
 
+/** Every breaker of the panel off: only the heater draws. */
+const onlyHeater = (scene: Scene): void => {
+  scene.plant.spec.ac.loads.forEach((_, load) => {
+    scene.act({ move: 'load', load, on: false });
+  });
+};
+
 /** Both circuits of the pair off, or back on as they were. */
 const pairLoads =
   (on: boolean) =>
@@ -140,6 +147,7 @@ export const unevenLegsAnswers: Answers = {
     'line-dip-length': (scene) =>
       shares(scene).every((share) => share > noticed.dim) ? 'start-only' : 'stays-low',
     'test-wanted': () => 'now',
+    'set-jumper': () => 'none-there',
     'where-work': (scene) =>
       scene.verdict.some((cause) => atOutput.includes(cause)) || scene.outcomes.has('v-leg-lost-unit')
         ? 'output'
@@ -167,6 +175,8 @@ export const unevenLegsAnswers: Answers = {
     'test-load-off': heater(0, 0),
     'test-load-off-watch': heater(0, 0),
     'line-load-off': heater(0, 0),
+    'retest-ready': onlyHeater,
+    'retest-ready-one': onlyHeater,
     retest: heater(1000, 0),
     'retest-one': heater(1000, 0),
   },

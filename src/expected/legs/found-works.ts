@@ -9,6 +9,7 @@ import {
   legLimitAmps,
   legsCosine,
   nominalLeg,
+  sumLimitAmps,
   voltsError,
   voltsU,
 } from './site.ts';
@@ -181,36 +182,76 @@ const legsSag: WorkDef = {
   },
 };
 
-/** How the house is shared out over the legs, and what its neutral then carries. */
-const legsShare: WorkDef = {
-  id: 'legs-share',
-  answers: ['uneven', 'even', 'light'],
-  work(context) {
-    const { sheet, readings } = context;
-    const [i1, i2] = [readings['leg-clamps.i1'], readings['leg-clamps.i2']];
-    if (i1 === undefined || i2 === undefined) return { ok: false, missing: [] };
-    const limit = legLimitAmps(sheet);
-    const more = Math.max(i1, i2);
-    const share = more === 0 ? 0 : Math.abs(i1 - i2) / more;
-    const inputs = {
-      topology: sheet.inverter.topology,
-      amps1: i1,
-      factor1: 1,
-      amps2: i2,
-      factor2: 1,
-      ratedAmps: undefined,
-    };
-    const result = neutralCurrent.compute(inputs);
-    const neutral = result.ok ? (result.out.neutralAmps ?? 0) : 0;
+/** Of the panel's dip at a start, what has to be the output's own for the source to be its reason; the rest is the feeder's. */
+const sourceShare = 0.5;
+
+/** The lowest volts of one start at the panel, and of the same start at the output, leg by leg. */
+const legsStartSag: WorkDef = {
+  id: 'legs-start-sag',
+  answers: ['source', 'feeder'],
+  work({ sheet, readings }) {
+    const places =
+      readings['line-start.min'] === undefined
+        ? ([
+            ['panel-legs.v1', 'dip-watch.min-1', 'start-sag.min-1'],
+            ['panel-legs.v2', 'dip-watch.min-2', 'start-sag.min-2'],
+          ] as const)
+        : ([['panel-line.v1', 'line-dip.min', 'line-start.min']] as const);
+    const legs = places.flatMap(([before, atPanel, atOutput]) => {
+      const [panel, output] = [readings[atPanel], readings[atOutput]];
+      const stood = readings[before] ?? nominalLeg(sheet);
+      return panel === undefined || output === undefined
+        ? []
+        : [{ panel: stood - panel, output: stood - output }];
+    });
+    if (legs.length < places.length) return { ok: false, missing: [] };
+    // The leg whose dip is deepest at the panel is the one that was seen.
+    const { panel, output } = legs.reduce((deepest, leg) => (leg.panel > deepest.panel ? leg : deepest));
     return {
       ok: true,
-      outcome: more < halfFull * limit ? 'light' : share > unevenShare ? 'uneven' : 'even',
-      worksheet: 'neutral-current',
-      inputs: { topology: sheet.inverter.topology, amps1: i1, factor1: 1, amps2: i2, factor2: 1 },
-      says: [{ id: 'expected.legs.share', params: { i1, i2, share, limit, neutral } }],
+      outcome: output >= sourceShare * panel ? 'source' : 'feeder',
+      worksheet: 'leg-volts',
+      inputs: {},
+      says: [{ id: 'expected.legs.start', params: { panel, output } }],
     };
   },
 };
+
+/** The amps of both legs, read at one of the places that ask for them. */
+function shareOf({ sheet, readings }: ExpectContext, block: string) {
+  const [i1, i2] = [readings[`${block}.i1`], readings[`${block}.i2`]];
+  if (i1 === undefined || i2 === undefined) return undefined;
+  const limit = legLimitAmps(sheet);
+  const more = Math.max(i1, i2);
+  const share = more === 0 ? 0 : Math.abs(i1 - i2) / more;
+  const inputs = { topology: sheet.inverter.topology, amps1: i1, factor1: 1, amps2: i2, factor2: 1 };
+  const result = neutralCurrent.compute({ ...inputs, ratedAmps: undefined });
+  const neutral = result.ok ? (result.out.neutralAmps ?? 0) : 0;
+  const sumLimit = sumLimitAmps(sheet);
+  const params = { i1, i2, share, limit, neutral, sum: i1 + i2, sumLimit };
+  const outcome =
+    i1 + i2 > sumLimit
+      ? 'sum-over'
+      : more < halfFull * limit
+        ? 'light'
+        : share > unevenShare
+          ? 'uneven'
+          : 'even';
+  return {
+    ok: true,
+    outcome,
+    worksheet: 'neutral-current',
+    inputs,
+    says: [{ id: 'expected.legs.share', params }],
+  } as const;
+}
+
+/** How the house is shared out over the legs, what both come to, and what its neutral then carries. */
+const shareAt = (id: string, block: string): WorkDef => ({
+  id,
+  answers: ['sum-over', 'uneven', 'even', 'light'],
+  work: (context) => shareOf(context, block) ?? { ok: false, missing: [] },
+});
 
 /** One line, too close to a limit of its band: which limit. */
 const lineBetween: WorkDef = {
@@ -231,4 +272,13 @@ const lineBetween: WorkDef = {
 };
 
 /** What readings of the house as it is come to. */
-export const foundWorks: readonly WorkDef[] = [legsFound, legsOutput, legsSag, legsShare, lineBetween];
+export const foundWorks: readonly WorkDef[] = [
+  legsFound,
+  legsOutput,
+  legsSag,
+  legsStartSag,
+  shareAt('legs-share', 'leg-clamps'),
+  shareAt('legs-share-house', 'house-amps'),
+  shareAt('legs-share-again', 'retest-peak'),
+  lineBetween,
+];

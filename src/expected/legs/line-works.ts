@@ -45,6 +45,8 @@ function lineStep(context: ExpectContext, block: string) {
     neutral,
     line: { low: both.low - neutral.high, best: both.best - neutral.best, high: both.high - neutral.low },
     limit: feeder === undefined ? undefined : poorTimes * (feeder + endsOhms),
+    // A neutral cannot lose more than line and neutral lose together: volts above that are those of one that floats.
+    floats: ng - fewVoltsU(sheet, ng) > Math.max(0, fall) + changeU(sheet, fall, 4),
   };
 }
 
@@ -72,7 +74,7 @@ const answer = (outcome: string, says: readonly MessageRef[]) =>
 /** It held under the heater. */
 const lineHeld: WorkDef = {
   id: 'legs-line-step',
-  answers: ['sound', 'long', 'neutral-joint', 'hot-joint', 'both-joints', 'cannot-tell'],
+  answers: ['sound', 'long', 'no-reference', 'neutral-joint', 'hot-joint', 'both-joints', 'cannot-tell'],
   work(context) {
     const found = lineStep(context, 'line-loaded');
     if (!found) return { ok: false, missing: [] };
@@ -82,8 +84,9 @@ const lineHeld: WorkDef = {
     const [n, h] = [more(neutral, line), more(line, neutral)];
     const full = (Math.max(0, neutral.best) + Math.max(0, line.best)) * legLimitAmps(context.sheet);
     const unclear = limit !== undefined && line.best > limit;
-    const outcome =
-      n && h
+    const outcome = found.floats
+      ? 'no-reference'
+      : n && h
         ? 'both-joints'
         : n
           ? 'neutral-joint'
@@ -103,6 +106,7 @@ const lineMoved: WorkDef = {
   id: 'legs-line-moved',
   answers: [
     'neutral-open',
+    'no-reference',
     'line-open',
     'source-sags',
     'neutral-joint',
@@ -117,13 +121,15 @@ const lineMoved: WorkDef = {
     if (!found) return { ok: false, missing: [] };
     const { sheet } = context;
     const nominal = nominalLeg(sheet);
-    const { d1, ng, amps, ground, outFall, neutral, line, limit } = found;
+    const { d1, ng, amps, ground, outFall, floats, neutral, line, limit } = found;
     const on = amps >= onShare * testAmps(sheet);
     const dead = d1 <= deadShare * nominal;
+    // A neutral that carries the heater's amps to a live panel is not open, wherever it stands to ground.
+    const open = ng > openShare * nominal && (dead || (!on && !floats));
     const outcome =
       outFall > bandShare * nominal
         ? 'source-sags'
-        : ng > openShare * nominal
+        : open
           ? 'neutral-open'
           : dead
             ? 'line-open'
@@ -131,11 +137,13 @@ const lineMoved: WorkDef = {
               ? 'ground-carries'
               : !on
                 ? 'no-load'
-                : neutral.low > Math.max(limit ?? 0, line.high)
-                  ? 'neutral-joint'
-                  : line.low > Math.max(limit ?? 0, neutral.high)
-                    ? 'hot-joint'
-                    : 'cannot-tell';
+                : floats
+                  ? 'no-reference'
+                  : neutral.low > Math.max(limit ?? 0, line.high)
+                    ? 'neutral-joint'
+                    : line.low > Math.max(limit ?? 0, neutral.high)
+                      ? 'hot-joint'
+                      : 'cannot-tell';
     return answer(outcome, saysOf(context, found));
   },
 };

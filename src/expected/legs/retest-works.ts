@@ -3,6 +3,8 @@ import { ampsU, changeU, endsOhms, feederOhms, fewVoltsU, ohmsOf, poorTimes, tes
 
 /** Amps that tell ohms: half of the test load. */
 const leastShare = 0.5;
+/** Of the loaded leg's amps, how far the neutral's may differ with nothing else on. Common practice. */
+const othersShare = 0.1;
 /** Where the feeder is not known, a mended conductor has less than this [Ω]. Common practice. */
 const unknownLimitOhms = 0.1;
 
@@ -46,13 +48,17 @@ const retestHot: WorkDef = {
     const drop = output - panel - ng;
     const found = ohmsOf(drop, changeU(sheet, drop, 2), Math.max(amps, 0.1), ampsU(sheet, amps));
     const flowing = amps >= leastShare * testAmps(sheet);
-    const outcome = !flowing
-      ? 'cannot-tell'
-      : found.low > limit
-        ? 'not-held'
-        : found.best <= limit
-          ? 'held'
-          : 'cannot-tell';
+    // Other loads on: what the neutral loses is then no part of this leg's fall, and may even hide it.
+    const back = readings['retest.neutral'] ?? readings['retest-one.neutral'] ?? amps;
+    const alone = Math.abs(back - amps) <= othersShare * amps + ampsU(sheet, amps) + ampsU(sheet, back);
+    const outcome =
+      !flowing || !alone
+        ? 'cannot-tell'
+        : found.low > limit
+          ? 'not-held'
+          : found.best <= limit
+            ? 'held'
+            : 'cannot-tell';
     return {
       ok: true,
       outcome,

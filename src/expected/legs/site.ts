@@ -39,6 +39,10 @@ export function legLimitAmps(sheet: SiteSheet): number {
   return (watts * sheet.parallelUnits) / nominalLeg(sheet);
 }
 
+/** Continuous amps that all legs together may draw, whatever the angle between them: watts are watts [A]. */
+export const sumLimitAmps = ({ inverter, parallelUnits }: SiteSheet): number =>
+  (inverter.ratedW * parallelUnits) / acNominal[inverter.topology].legToNeutralV;
+
 export const testAmps = (sheet: SiteSheet): number => testLoadWatts / nominalLeg(sheet);
 
 /** One conductor of the feeder, one way [Ω]; `undefined` while length or size is not known. */

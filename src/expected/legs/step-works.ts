@@ -17,6 +17,7 @@ import {
   poorTimes,
   type Range,
   testAmps,
+  voltsU,
 } from './site.ts';
 
 /** Under this share of the test load's amps it is not on. */
@@ -269,6 +270,31 @@ function joints(context: ExpectContext, found: Ohms, floats: boolean, read: bool
   return isLong(context, found) ? 'long' : 'sound';
 }
 
+/**
+ * The neutral held under the heater on leg 1 and no longer does: the empty leg stands high, or the neutral moved by more than
+ * its ohms can explain, the meter's error counted.
+ */
+function wentBad(context: ExpectContext, moved: Moved): boolean {
+  const { readings, sheet } = context;
+  const other = readings['leg-2-loaded.d1'] ?? 0;
+  if (other - voltsU(sheet, other) > (1 + bandShare) * moved.nominal) return true;
+  const u = moved.u / Math.abs(legsCosine(sheet) ?? 1);
+  const now = ohmsOf(moved.shift, u, moved.amps, ampsU(sheet, moved.amps));
+  const [ng, amps] = [readings['ng-loaded.ng'], readings['ng-loaded.neutral']];
+  const before =
+    ng === undefined || amps === undefined || context.outcomes['step-work'] === 'no-reference'
+      ? undefined
+      : ohmsOf(ng, fewVoltsU(sheet, ng), Math.max(amps, 0.1), ampsU(sheet, amps)).high;
+  const feeder = feederOhms(sheet);
+  const limit =
+    feeder !== undefined
+      ? poorTimes * (feeder + endsOhms)
+      : before !== undefined
+        ? Math.max(poorTimes * before, before + unknownFeederOhms)
+        : Number.POSITIVE_INFINITY;
+  return now.low > limit;
+}
+
 /** The heater on leg 2: the neutral is known by now, so what is over belongs to hot 2. */
 const step2: WorkDef = {
   id: 'legs-step-2',
@@ -290,7 +316,9 @@ const step2: WorkDef = {
           ? 'leg-open'
           : moved.amps < onShare * testAmps(sheet)
             ? 'no-load'
-            : undefined;
+            : wentBad(context, moved)
+              ? 'see-saw'
+              : undefined;
     if (early)
       return answer(early, [
         {

@@ -46,6 +46,8 @@ const coversBack =
   'the rules know who touched what and that it is proved again; that covers and people are ready is held by the page';
 const settingsOnly =
   'settings move no energy, and the old ones can be put back: what a wrong one may do is ruled where it runs';
+const ownBreakers =
+  'the rules know the DC and AC isolators of another unit as one: what its own AC breaker parts, and joins in step, is held by the page';
 const nothingSwitched = 'nothing is switched or touched by what follows: the hold readies the person';
 const provedAnyway =
   'whatever is found here, the way on leaves the output open or proves the neutral before it is closed onto loads';
@@ -96,7 +98,7 @@ const unevenLegs: Readonly<Record<string, string>> = {
   ),
   ...each(saidAgain, 'uneven-legs:bypass-hold:close-ready', 'uneven-legs:bypass-hold:line-close-ready'),
   ...each(coversBack, 'uneven-legs:bypass-hold:loads-ready', 'uneven-legs:bypass-hold:line-loads-ready'),
-  ...each(settingsOnly, 'uneven-legs:bypass-hold:set-ready'),
+  ...each(ownBreakers, 'uneven-legs:bypass-hold:set-ready', 'uneven-legs:bypass-hold:set-join-ready'),
   ...each(
     provedAnyway,
     ...[

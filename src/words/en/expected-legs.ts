@@ -31,8 +31,10 @@ const works = {
     'With nothing on it the unit gives {v1:voltage} and {v2:voltage}, {v12:voltage} between them. It should give {nominal:voltage} a leg.',
   'expected.legs.sag':
     'At the panel {panel:voltage}, at the output {output:voltage}. The feeder loses {drop:voltage}. The unit itself stands {sag:voltage} under its {nominal:voltage}.',
+  'expected.legs.start':
+    'In the start the panel dips by {panel:voltage}, the output by {output:voltage}. The source is the reason where at least half of the panel’s dip is the output’s own.',
   'expected.legs.share':
-    'Leg 1 {i1:current}, leg 2 {i2:current}: {share:ratio} between them. A leg may give {limit:current}. The neutral carries {neutral:current} of it.',
+    'Leg 1 {i1:current}, leg 2 {i2:current}: {share:ratio} between them. A leg may give {limit:current}, both together {sumLimit:current}: they draw {sum:current}. The neutral carries {neutral:current} of it.',
   'expected.legs.lineBetween':
     '{volts:voltage} is too near a limit of the band about {nominal:voltage}. It is taken by the side it stands on.',
   'expected.legs.step':

@@ -140,6 +140,8 @@ const ways = {
   'line-load-off': 'done',
   'line-loads-ready': 'done',
   'line-loads-on': 'done',
+  'set-jumper': 'none-there',
+  'set-part': 'done',
   'set-ready': 'done',
   'set-legs': 'done',
 };
@@ -295,6 +297,42 @@ const onEachSite = sites.flatMap(([name, sheet]) => {
 
 const start = { v12: '240.0', v1: '120.0', v2: '120.0' };
 
+const two: SiteSheet = { ...sallowCreek, id: 'two', parallelUnits: 2 };
+const joined = {
+  'set-first-on': 'done',
+  'set-wait': 'done',
+  'set-join-ready': 'done',
+  'set-join': 'done',
+  'out-joined': start,
+};
+
+/** Mended at the panel, and what the heater shows after it. */
+const mendAtPanel = {
+  ...isolate,
+  'where-work': 'panel',
+  'panel-tester': { dc: '52.8', ac: '120.0' },
+  'panel-dead': {
+    'hots-ac': '0.2',
+    'hots-earth-ac': '0.1',
+    'neutral-earth-ac': '0.0',
+    'largest-dc': '0.0',
+  },
+  'panel-tester-after': { dc: '52.8', ac: '120.0' },
+  'panel-ready': 'done',
+  'mend-panel': 'done',
+  ...restore('310.2'),
+  'retest-ready': 'done',
+  retest: { v12: '239.8', d1: '119.0', d2: '120.5', ng: '0.74', neutral: '8.20' },
+  'retest-ends': { panel: '119.0', output: '120.4', amps: '8.20' },
+};
+const moved = {
+  symptom: 'trips-leg',
+  'panel-legs': start,
+  'leg-clamps': { i1: '29.40', i2: '4.10' },
+  'v-leg-overloaded': 'mend',
+  ...mendAtPanel,
+};
+
 /** What only one arrangement has, or what is told by eye, ear and clamp. */
 const others: LegCase[] = [
   visit(
@@ -319,6 +357,57 @@ const others: LegCase[] = [
       'out-after-set': { v12: '240.2', v1: '120.1', v2: '120.1' },
     },
   ),
+  visit(
+    'legs in step, no jumper ruled out: isolated, and nothing set',
+    sallowCreek,
+    plant(sallowCreek),
+    ['legs-in-phase'],
+    'leftIsolated',
+    {
+      symptom: 'side-dead',
+      'out-legs': { v12: '0.4', v1: '120.2', v2: '120.0' },
+      'v-in-phase': 'set-it',
+      'set-jumper': 'not-seen',
+      ...isolate,
+      'where-work': 'cant',
+    },
+  ),
+  visit(
+    'two units a third apart, each set alone and joined in step',
+    two,
+    plant(sallowCreek, { hot1Ohms: 0.04, hot2Ohms: 0.04, neutralOhms: 0.04 }),
+    ['legs-third-apart'],
+    'fixed',
+    {
+      symptom: 'side-dead',
+      'out-legs': { v12: '207.9', v1: '120.0', v2: '120.1' },
+      'v-third': 'set-it',
+      'out-after-set': { v12: '240.2', v1: '120.1', v2: '120.1' },
+      ...joined,
+      'set-across': { apart: '0.4', neutrals: '0.1' },
+    },
+  ),
+  visit(
+    'two units of which one was not set: 240 V across its breaker, never joined',
+    two,
+    plant(sallowCreek),
+    ['legs-third-apart'],
+    'unresolved',
+    {
+      symptom: 'side-dead',
+      'out-legs': { v12: '207.9', v1: '120.0', v2: '120.1' },
+      'v-third': 'set-it',
+      'out-after-set': { v12: '240.2', v1: '120.1', v2: '120.1' },
+      ...joined,
+      'set-across': { apart: '239.8', neutrals: '0.1' },
+    },
+  ),
+  visit('two units that cannot be parted', two, plant(sallowCreek), ['legs-third-apart'], 'referred', {
+    symptom: 'side-dead',
+    'out-legs': { v12: '207.9', v1: '120.0', v2: '120.1' },
+    'v-third': 'set-it',
+    'set-part': 'cant',
+  }),
   visit(
     'legs a third apart where they should oppose',
     sallowCreek,
@@ -360,6 +449,53 @@ const others: LegCase[] = [
     'leg-clamps': { i1: '19.60', i2: '4.10' },
     'v-legs-shared-badly': 'plan',
   }),
+  visit(
+    'legs in step, each within, 3360 W together',
+    ternLedge,
+    plant(ternLedge),
+    ['leg-overloaded'],
+    'referred',
+    {
+      symptom: 'trips-leg',
+      'panel-legs': { v12: '0.3', v1: '120.0', v2: '120.0' },
+      'leg-clamps': { i1: '14.00', i2: '14.00' },
+      'v-legs-sum-over': 'plan',
+    },
+  ),
+  visit(
+    'legs in step, tested sound, 3360 W together with the house on',
+    ternLedge,
+    plant(ternLedge),
+    ['leg-overloaded'],
+    'referred',
+    { 'house-amps': { i1: '14.00', i2: '14.00' }, 'v-house-sum-over': 'plan' },
+  ),
+  visit(
+    'circuits moved, and clamped again at the peak',
+    sallowCreek,
+    plant(sallowCreek),
+    ['leg-overloaded'],
+    'fixed',
+    {
+      ...moved,
+      'retest-peak': { i1: '17.20', i2: '16.30' },
+    },
+  ),
+  visit(
+    'circuits moved, the peak not had',
+    sallowCreek,
+    plant(sallowCreek),
+    ['leg-overloaded'],
+    'unresolved',
+    {
+      ...moved,
+      'retest-peak': { i1: '3.20', i2: '2.90' },
+    },
+  ),
+  visit('circuits moved, a leg still over', sallowCreek, plant(sallowCreek), ['leg-overloaded'], 'referred', {
+    ...moved,
+    'retest-peak': { i1: '28.20', i2: '6.30' },
+  }),
   visit('an ordinary start', sallowCreek, plant(sallowCreek), ['start-dip'], 'referred', {
     symptom: 'blinks-at-start',
     'panel-legs': start,
@@ -384,6 +520,19 @@ const others: LegCase[] = [
     'dip-watch': { 'min-1': '104.0', 'max-1': '120.3', 'min-2': '104.2', 'max-2': '120.2' },
     'start-sag': { 'min-1': '105.1', 'min-2': '105.3', bus: '46.1' },
   }),
+  visit(
+    'a start that the feeder loses most of: 17 of 24 V',
+    sallowCreek,
+    plant(sallowCreek, { hot1Ohms: joint(sallowCreek, 0.35) }),
+    ['hot-joint-poor'],
+    isolated,
+    {
+      symptom: 'blinks-at-start',
+      'panel-legs': start,
+      'dip-watch': { 'min-1': '96.0', 'max-1': '120.3', 'min-2': '119.4', 'max-2': '120.2' },
+      'start-sag': { 'min-1': '113.0', 'min-2': '119.6', bus: '50.1' },
+    },
+  ),
   visit('the search mode', sallowCreek, plant(sallowCreek), ['search-mode'], 'fixed', {
     symptom: 'pulses',
     'pulse-look': 'stops',
@@ -473,22 +622,7 @@ const others: LegCase[] = [
       {
         symptom: 'see-saw',
         'v-neutral-open': 'mend',
-        ...isolate,
-        'where-work': 'panel',
-        'panel-tester': { dc: '52.8', ac: '120.0' },
-        'panel-dead': {
-          'hots-ac': '0.2',
-          'hots-earth-ac': '0.1',
-          'neutral-earth-ac': '0.0',
-          'largest-dc': '0.0',
-        },
-        'panel-tester-after': { dc: '52.8', ac: '120.0' },
-        'panel-ready': 'done',
-        'mend-panel': 'done',
-        ...restore('310.2'),
-        'retest-ready': 'done',
-        retest: { v12: '239.8', d1: '119.0', d2: '120.5', ng: '0.74', neutral: '8.20' },
-        'retest-ends': { panel: '119.0', output: '120.4', amps: '8.20' },
+        ...mendAtPanel,
       },
     ),
   },
@@ -516,6 +650,19 @@ const onLine: LegCase[] = [
     plant(line, { hot1Ohms: joint(line, 0.9) }),
     ['hot-joint-poor'],
     isolated,
+  ),
+  visit(
+    'line: a whole neutral that floats',
+    line,
+    plant(line),
+    ['neutral-not-grounded'],
+    'referred',
+    {
+      'line-loaded': { d1: '228.6', o1: '229.9', ng: '115.0', amps: '4.30', ground: '0.02' },
+      'v-line-not-grounded': 'leave',
+      'open-ground': 'done',
+    },
+    [2000, 0],
   ),
   visit(
     'line: the source sags',
@@ -548,7 +695,13 @@ export function plantCase(
     made,
     null,
     '',
-    { 'v-leg-overloaded': 'plan', 'v-legs-shared-badly': 'plan', 'v-house-overloaded': 'plan' },
+    {
+      'v-leg-overloaded': 'plan',
+      'v-legs-shared-badly': 'plan',
+      'v-house-overloaded': 'plan',
+      'v-legs-sum-over': 'plan',
+      'v-house-sum-over': 'plan',
+    },
     house,
   );
 }
