@@ -58,8 +58,7 @@ const normal: WorkDef = {
     return {
       ok: true,
       outcome,
-      worksheet: 'heat-rise',
-      inputs: riseInputs(context),
+      use: { worksheet: 'heat-rise', inputs: riseInputs(context) },
       says: [
         { id: 'expected.heat.makesHeat', params },
         { id: `expected.heat.asked.${outcome}`, params },
@@ -110,8 +109,7 @@ const height: WorkDef = {
     return {
       ok: true,
       outcome,
-      worksheet: 'heat-rise',
-      inputs: riseInputs(context),
+      use: { worksheet: 'heat-rise', inputs: riseInputs(context) },
       says: [{ id: `expected.heat.height.${overM === 0 ? 'below' : outcome}`, params }],
     };
   },
@@ -141,8 +139,10 @@ const idleCost: WorkDef = {
     return {
       ok: true,
       outcome: idle.assumed ? 'assumed' : 'counted',
-      worksheet: 'idle-draw',
-      inputs: { busVolts, amps: watts / busVolts, windowS: sunHours[0] * 3600, chargePath },
+      use: {
+        worksheet: 'idle-draw',
+        inputs: { busVolts, amps: watts / busVolts, windowS: sunHours[0] * 3600, chargePath },
+      },
       says: [
         { id: idle.assumed ? 'expected.heat.idleAssumed' : 'expected.heat.idle', params },
         { id: 'expected.heat.idleArray', params },

@@ -82,8 +82,7 @@ const legsFound: WorkDef = {
     return {
       ok: true,
       outcome,
-      worksheet: 'leg-angle',
-      inputs,
+      use: { worksheet: 'leg-angle', inputs },
       says: [{ id: 'expected.legs.found', params: { ...legs, apart: higher - lower } }, ...says],
     };
   },
@@ -135,8 +134,7 @@ const legsOutput: WorkDef = {
     return {
       ok: true,
       outcome,
-      worksheet: 'leg-angle',
-      inputs,
+      use: { worksheet: 'leg-angle', inputs },
       says: [{ id: 'expected.legs.output', params: { ...legs, nominal } }, ...says],
     };
   },
@@ -175,8 +173,7 @@ const legsSag: WorkDef = {
     return {
       ok: true,
       outcome,
-      worksheet: 'leg-volts',
-      inputs: {},
+      use: { worksheet: 'leg-volts', inputs: {} },
       says: [{ id: 'expected.legs.sag', params }],
     };
   },
@@ -210,8 +207,7 @@ const legsStartSag: WorkDef = {
     return {
       ok: true,
       outcome: output >= sourceShare * panel ? 'source' : 'feeder',
-      worksheet: 'leg-volts',
-      inputs: {},
+      use: { worksheet: 'leg-volts', inputs: {} },
       says: [{ id: 'expected.legs.start', params: { panel, output } }],
     };
   },
@@ -240,8 +236,7 @@ function shareOf({ sheet, readings }: ExpectContext, block: string) {
   return {
     ok: true,
     outcome,
-    worksheet: 'neutral-current',
-    inputs,
+    use: { worksheet: 'neutral-current', inputs },
     says: [{ id: 'expected.legs.share', params }],
   } as const;
 }
@@ -264,8 +259,7 @@ const lineBetween: WorkDef = {
     return {
       ok: true,
       outcome: volts > nominal ? 'high-side' : 'low-side',
-      worksheet: 'leg-volts',
-      inputs: {},
+      use: { worksheet: 'leg-volts', inputs: {} },
       says: [{ id: 'expected.legs.lineBetween', params: { volts, nominal } }],
     };
   },

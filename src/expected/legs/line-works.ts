@@ -69,7 +69,7 @@ const saysOf = (context: ExpectContext, found: LineStep): MessageRef[] => [
 ];
 
 const answer = (outcome: string, says: readonly MessageRef[]) =>
-  ({ ok: true, outcome, worksheet: 'leg-volts', inputs: {}, says }) as const;
+  ({ ok: true, outcome, use: { worksheet: 'leg-volts', inputs: {} }, says }) as const;
 
 /** It held under the heater. */
 const lineHeld: WorkDef = {

@@ -24,8 +24,7 @@ const retest: WorkDef = {
     return {
       ok: true,
       outcome,
-      worksheet: 'leg-volts',
-      inputs: {},
+      use: { worksheet: 'leg-volts', inputs: {} },
       says: [{ id: 'expected.legs.retest', params: { ng, amps, neutralOhms: found.best, limit } }],
     };
   },
@@ -62,8 +61,7 @@ const retestHot: WorkDef = {
     return {
       ok: true,
       outcome,
-      worksheet: 'leg-volts',
-      inputs: {},
+      use: { worksheet: 'leg-volts', inputs: {} },
       says: [
         { id: 'expected.legs.retestHot', params: { drop, amps, hotOhms: Math.max(0, found.best), limit } },
       ],

@@ -147,7 +147,7 @@ function says(context: ExpectContext, moved: Moved, { neutral, hot, limit }: Ohm
 }
 
 const answer = (outcome: string, list: readonly MessageRef[]) =>
-  ({ ok: true, outcome, worksheet: 'leg-volts', inputs: {}, says: list }) as const;
+  ({ ok: true, outcome, use: { worksheet: 'leg-volts', inputs: {} }, says: list }) as const;
 
 /** The legs left their bands under the heater. */
 const stepMoved: WorkDef = {

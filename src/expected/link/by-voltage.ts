@@ -128,8 +128,7 @@ const biasCompare: WorkDef = {
     return {
       ok: true,
       outcome,
-      worksheet: 'link-ends',
-      inputs: { resistors: 2, endOhms: 120, supplyVolts: 5 },
+      use: { worksheet: 'link-ends', inputs: { resistors: 2, endOhms: 120, supplyVolts: 5 } },
       says: [{ id: `expected.link.bias.${outcome}`, params }],
     };
   },
