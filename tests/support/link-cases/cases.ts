@@ -446,6 +446,38 @@ export const linkCases: readonly LinkCase[] = [
     end: 'leftIsolated',
     leaves: 'isolated',
   },
+  {
+    // A setting for sixteen cells on fifteen: 55.2 V where 54.75 V is the most.
+    ...fixed('the only pack dark, and over its upper limit by less than the meter can tell', tern, null, {
+      'pack-lights': 'off',
+      'asleep-ready': 'done',
+      'asleep-volts': '55.2',
+      'asleep-close': 'upper',
+      'stop-charge': 'done',
+    }),
+    end: 'referred',
+    leaves: 'untouched',
+  },
+  {
+    ...fixed('the only pack dark and charged too high', tern, null, {
+      'pack-lights': 'off',
+      'asleep-ready': 'done',
+      'asleep-volts': '57.1',
+      'stop-charge': 'done',
+    }),
+    end: 'referred',
+    leaves: 'untouched',
+  },
+  {
+    ...fixed('the only pack dark, and close to its lower limit', tern, ['link-plug-or-lead'], {
+      'pack-lights': 'off',
+      'asleep-ready': 'done',
+      'asleep-volts': '37.6',
+      'asleep-close': 'lower',
+      'reseat-result': 'back',
+      'v-plug-seat': 'prove',
+    }),
+  },
   fixed('a broken chain, seen', sallow, ['pack-chain-broken'], {
     symptom: 'some-packs',
     chain: 'loose',
