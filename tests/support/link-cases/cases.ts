@@ -364,7 +364,6 @@ function both(site: Site): LinkCase[] {
         permitted: '60.0',
         // 5 % over 60 A is the limit: 63.4 A read with a 2 % clamp is neither within it nor over it.
         'charge-clamp': ['63.4', '63.2'],
-        ...onVolts(site),
       }),
       end: 'unresolved',
       leaves: 'untouched',
@@ -378,6 +377,35 @@ function both(site: Site): LinkCase[] {
       }),
       end: 'unresolved',
       leaves: 'untouched',
+    },
+    {
+      ...fixed('none permitted, and none flows', site, ['link-sound'], {
+        symptom: 'limits',
+        'permit-ready': 'done',
+        permitted: '0.0',
+        'charge-clamp': '0.0',
+        values: 'follow',
+        count: 'all',
+        'v-sound': 'explained',
+      }),
+      end: 'healthy',
+    },
+    {
+      ...fixed('none permitted, and some flows', site, ['limits-not-obeyed'], {
+        symptom: 'limits',
+        'permit-ready': 'done',
+        permitted: '0.0',
+        'charge-clamp': '9.0',
+        'v-limits': 'hand',
+        'set-limit': 'done',
+        'again-ready': 'done',
+        'charge-again': '0.1',
+      }),
+      end: 'referred',
+    },
+    {
+      ...fixed('nothing to charge with', site, null, { symptom: 'limits', 'permit-ready': 'cant' }),
+      end: 'unresolved',
     },
     {
       ...fixed('a percentage with no link behind it', site, null, {
