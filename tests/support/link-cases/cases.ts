@@ -143,6 +143,13 @@ const options: Answers = {
   found: 'Lead / Mode 1',
 };
 const beforePairs: Answers = { ...readOff(sound), 'alive-now': 'none', 'settings-noted': 'done' };
+/** A good partner is at hand, tried with nothing charging, and everything is back as it was. */
+const swapped = (when: 'early' | 'late'): Answers => ({
+  [`partner-${when}`]: 'here',
+  [`swap-${when}-ready`]: 'done',
+  [`swap-${when}-try`]: 'done',
+  [`swap-${when}-back`]: 'done',
+});
 const limitsRead = ({ battery: { cellsInSeries: n } }: SiteSheet) => ({
   charge: (3.45 * n).toFixed(1),
   float: (3.35 * n).toFixed(1),
@@ -312,6 +319,7 @@ function both(site: Site): LinkCase[] {
       'set-inverter-first': 'done',
       'set-pack': 'done',
       'try-result': 'nothing',
+      ...swapped('late'),
       'swap-late': 'both-work',
       'v-revision': 'refer',
     }),
@@ -322,7 +330,7 @@ function both(site: Site): LinkCase[] {
       'set-inverter-first': 'done',
       'set-pack': 'done',
       'try-result': ['part', 'nothing'],
-      'swap-late': 'no-partner',
+      'partner-late': 'no-partner',
       'v-undecided': 'refer',
     }),
     restored(
@@ -531,12 +539,32 @@ export const linkCases: readonly LinkCase[] = [
   {
     ...fixed('a dead port at the inverter', sallow, ['link-port-dead'], {
       'can-unit': { high: '0.02', low: '0.01' },
+      ...swapped('early'),
       'swap-early': 'inverter-deaf',
       'v-port-unit': 'refer',
       ...onVolts(sallow),
     }),
     end: 'unresolved',
     leaves: 'untouched',
+  },
+  {
+    ...fixed('a swap whose settings did not come back', sallow, null, {
+      'can-unit': { high: '0.02', low: '0.01' },
+      ...swapped('early'),
+      'swap-early-back': 'cant',
+      'stop-charge': 'done',
+    }),
+    end: 'referred',
+    leaves: 'untouched',
+  },
+  {
+    ...fixed('a port that drives nothing, and no partner', sallow, ['link-plug-or-lead'], {
+      ...readOff({ ...sound, lead: 'broken' }),
+      'can-unit': { high: '0.02', low: '0.01' },
+      'partner-early': 'no-partner',
+      'v-lead-broken': 'mend',
+    }),
+    leaves: 'restored',
   },
   {
     ...fixed(
