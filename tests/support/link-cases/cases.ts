@@ -116,6 +116,7 @@ const readOff = (pair: Pair): Answers => ({
   'off-or-not': 'go',
   'pair-off': '0.000',
   'ends-ohms': bothIn(pair),
+  'ends-asked': 'asked',
   'one-out': { cable: intoCable(pair), socket: intoUnit(pair) },
   'pack-alone': intoPack(pair),
   'short-where': intoPack(pair),
@@ -527,6 +528,28 @@ export const linkCases: readonly LinkCase[] = [
     'chain-result': 'all',
     'v-chain-lead': 'prove',
   }),
+  {
+    ...fixed('a short serial pair meant to have no ends, and a wrong profile', tern, ['pairing-wrong'], {
+      ...beforePairs,
+      ...readOff({}),
+      'ends-asked': 'not-asked',
+      pairs: { ...options, pair: 'Lithium B / Mode 1' },
+      'set-inverter': 'done',
+      'try-result': 'live',
+      'what-changed': 'profile',
+      'v-pairing': 'prove',
+    }),
+    leaves: 'restored',
+  },
+  {
+    ...fixed('a broken lead on a serial pair without ends', tern, ['link-plug-or-lead'], {
+      ...readOff({ lead: 'broken' }),
+      'ends-asked': 'unsure',
+      'lead-pins': { same: 'OL', crossed: 'OL', stray: 'OL' },
+      'v-lead-open': 'mend',
+    }),
+    leaves: 'restored',
+  },
   {
     ...fixed('a turned serial pair', tern, ['lead-pins-wrong'], {
       'pack-bias': idleVolts(5, 620, 120),
