@@ -7,6 +7,7 @@ import { limits } from './battery-link/limits.ts';
 import { pairSteps } from './battery-link/pairs.ts';
 import { powerDown } from './battery-link/power-down.ts';
 import { proof } from './battery-link/proof.ts';
+import { swap } from './battery-link/swap.ts';
 import { wiring } from './battery-link/wiring.ts';
 
 /** The battery's data link is lost, comes and goes, or was never made. By eye first, then by volts, then powered down. */
@@ -25,6 +26,7 @@ export default {
     ...powerDown,
     ...endsOfLine,
     ...pairSteps,
+    ...swap,
     ...limits,
     ...proof,
     ...ends,

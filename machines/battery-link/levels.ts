@@ -13,7 +13,7 @@ const canPins = {
   low: { point: 'C', scale: 'link-can-pin', mode: 'dcVolts' },
 } as const;
 
-/** Idle volts at each device by itself, plant on; and a good partner where a port looks dead. */
+/** Idle volts at each device by itself, plant on. */
 export const levels = {
   'levels-kind': {
     kind: 'sheet',
@@ -27,7 +27,7 @@ export const levels = {
     readings: canPins,
     rows: [
       { id: 'alive', when: { high: 'ok', low: 'ok' }, to: 'can-unit' },
-      { id: 'dead', when: { high: 'none', low: 'none' }, to: 'swap-early' },
+      { id: 'dead', when: { high: 'none', low: 'none' }, to: 'partner-early' },
       { id: 'odd', when: {}, to: 'can-unit' },
     ],
   },
@@ -37,7 +37,7 @@ export const levels = {
     readings: canPins,
     rows: [
       { id: 'alive', when: { high: 'ok', low: 'ok' }, to: 'off-or-not' },
-      { id: 'dead', when: { high: 'none', low: 'none' }, to: 'swap-early' },
+      { id: 'dead', when: { high: 'none', low: 'none' }, to: 'partner-early' },
       { id: 'odd', when: {}, to: 'off-or-not' },
     ],
   },
@@ -67,19 +67,6 @@ export const levels = {
       opposite: 'v-crossed',
       'one-biases': 'off-or-not',
       'none-biases': 'off-or-not',
-    },
-  },
-  'swap-early': {
-    kind: 'choose',
-    ...asked,
-    hazards: ['data-pins'],
-    tools: ['data-lead'],
-    minutes: 15,
-    outcomes: {
-      'inverter-deaf': 'v-port-unit',
-      'pack-deaf': 'v-port-pack',
-      'both-work': 'off-or-not',
-      'no-partner': 'off-or-not',
     },
   },
   'v-crossed': {

@@ -23,6 +23,8 @@ export const limits = {
     hazards: ['battery-short'],
     items: [{ id: 'meter-rated' }, { id: 'jacks-checked' }, { id: 'gear-on' }, { id: 'charging-hard' }],
     outcomes: { done: 'permitted' },
+    cant: 'come-back-charging',
+    unsure: 'come-back-charging',
   },
   permitted: {
     kind: 'display',
@@ -45,7 +47,7 @@ export const limits = {
       over: 'v-limits',
       undetermined: {
         to: 'charge-clamp',
-        limit: { counter: 'charge-clamp', max: 1, otherwise: 'by-voltage' },
+        limit: { counter: 'charge-clamp', max: 1, otherwise: 'come-back-charging' },
       },
     },
   },

@@ -2,7 +2,7 @@ import type { Steps } from '../shared.ts';
 
 const on = { state: 'running', cant: 'by-voltage', unsure: 'by-voltage' } as const;
 /** Six options by six: with the pairs tried a grid is done, whatever was typed. */
-const bounded = { counter: 'pairs', max: 36, otherwise: 'swap-late' } as const;
+const bounded = { counter: 'pairs', max: 36, otherwise: 'partner-late' } as const;
 
 /** The wires are sound and no data comes: settings, pair by pair, and what is left when every pair was tried. */
 export const pairSteps = {
@@ -34,7 +34,7 @@ export const pairSteps = {
     outcomes: {
       'at-inverter': { to: 'set-inverter', limit: bounded },
       'at-pack': { to: 'set-inverter-first', limit: bounded },
-      'all-tried': 'swap-late',
+      'all-tried': 'partner-late',
     },
   },
   'set-inverter': {
@@ -64,19 +64,6 @@ export const pairSteps = {
     minutes: 1,
     outcomes: { profile: 'v-pairing', speed: 'v-speed', address: 'v-pair-address' },
     unsure: 'v-some-setting',
-  },
-  'swap-late': {
-    kind: 'choose',
-    ...on,
-    hazards: ['data-pins'],
-    tools: ['data-lead'],
-    minutes: 15,
-    outcomes: {
-      'inverter-deaf': 'v-port-unit-late',
-      'pack-deaf': 'v-port-pack-late',
-      'both-work': 'v-revision',
-      'no-partner': 'v-undecided',
-    },
   },
   'v-pairing': {
     kind: 'verdict',
@@ -140,7 +127,7 @@ export const pairSteps = {
     kind: 'verdict',
     ...on,
     causes: ['revision-mismatch', 'link-port-dead'],
-    because: [{ step: 'swap-late', outcomes: ['no-partner'] }],
+    because: [{ step: 'partner-late', outcomes: ['no-partner'] }],
     outcomes: { refer: 'by-voltage' },
   },
 } as const satisfies Steps;

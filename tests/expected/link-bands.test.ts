@@ -86,6 +86,10 @@ describe('the proof of a link', () => {
     expect(zoneAt('link-charge-amps', 98, of(100))).toBe('kept');
     expect(zoneAt('link-charge-amps', 110, of(100))).toBe('over');
     expect(zoneAt('link-charge-amps', 5, of(0))).toBe('over');
+    // None permitted and none flowing is a limit kept, whatever a clamp is off by round 0 A.
+    const none = scaleOf('link-charge-amps', of(0));
+    for (const amps of [-0.4, 0, 0.4]) expect(judge(amps, 0.5, none).outcome).toBe('kept');
+    for (const { id, params } of none.why) hasWords(id, params);
     // Two packs of 120 A: a permitted 400 A is no permission.
     expect(zoneAt('link-charge-amps', 300, of(400))).toBe('over');
   });

@@ -12,6 +12,8 @@ const slack = { hand: 5, again: 60 };
 export const steadyS = 30 * minute;
 /** Charging under this share of what is permitted tells nothing of whether the limit is kept. Common practice. */
 const hardShare = 0.6;
+/** Up to this [A] the packs permit no charge at all. Common practice. */
+const permitsNone = 0.5;
 /** A clamp and a unit's own shunt may differ by this share, and never by less than this [A]. Common practice. */
 const overBy = { share: 0.05, amps: 2 };
 
@@ -53,7 +55,7 @@ const permitted: ScaleDef = {
         'link-permitted',
         'current',
         [
-          ['none', 0.5],
+          ['none', permitsNone],
           ['some', params.label * (1 + overBy.share)],
           ['over-label', null],
         ],
@@ -71,24 +73,21 @@ const chargeAmps: ScaleDef = {
   build({ readings, sheet: { battery } }) {
     const label = battery.packs * battery.packContinuousA;
     const permits = Math.min(readings['permitted.amps'] ?? label, label);
-    const params = {
-      permits,
-      enough: hardShare * permits,
-      most: permits + Math.max(overBy.amps, overBy.share * permits),
-    };
+    const most = permits + Math.max(overBy.amps, overBy.share * permits);
+    // Where none is permitted, no current at all is the limit kept: there is no such thing as too little.
+    const none = permits <= permitsNone;
+    const params: Record<string, number> = none
+      ? { permits, most }
+      : { permits, enough: hardShare * permits, most };
     return {
       ok: true,
       scale: scaleOf(
         'link-charge-amps',
         'current',
-        [
-          ['little', params.enough],
-          ['kept', params.most],
-          ['over', null],
-        ],
+        [...(none ? [] : ([['little', hardShare * permits]] as const)), ['kept', most], ['over', null]],
         {
           expected: 'kept',
-          why: [{ id: 'expected.link.chargeAmps', params }],
+          why: [{ id: none ? 'expected.link.chargeNone' : 'expected.link.chargeAmps', params }],
           uses: params,
           overRange: 'over',
         },

@@ -82,7 +82,14 @@ const batteryLink: Readonly<Record<string, string>> = {
     'battery-link:bypass-hold:asleep-ready',
     'battery-link:bypass-hold:on-gear',
   ),
-  ...each(settingsOnly, 'battery-link:bypass-hold:settings-noted'),
+  ...each(
+    settingsOnly,
+    'battery-link:bypass-hold:settings-noted',
+    'battery-link:bypass-hold:swap-early-ready',
+    'battery-link:bypass-hold:swap-early-back',
+    'battery-link:bypass-hold:swap-late-ready',
+    'battery-link:bypass-hold:swap-late-back',
+  ),
   ...each(nothingSwitched, 'battery-link:bypass-hold:unplug-ready'),
 };
 

@@ -24,6 +24,8 @@ export const expectedLink: Readonly<Record<string, string>> = {
     '{packs:count} packs may charge with {label:current} at the most, by their label. What they permit now may be far less: cold, hot or full cells.',
   'expected.link.chargeAmps':
     'The packs permit {permits:current}. Under {enough:current} the chargers do not push hard enough to tell. Over {most:current} the limit is not kept (common practice).',
+  'expected.link.chargeNone':
+    'The packs permit {permits:current}: none. None flowing is the limit kept. Over {most:current} it is not kept (common practice).',
   'expected.link.readBack':
     '{cells:count} cells: {target:voltage}. The unit may round it to between {low:voltage} and {high:voltage}. Type the tenths.',
   'expected.link.byVoltage':

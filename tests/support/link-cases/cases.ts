@@ -116,6 +116,7 @@ const readOff = (pair: Pair): Answers => ({
   'off-or-not': 'go',
   'pair-off': '0.000',
   'ends-ohms': bothIn(pair),
+  'ends-asked': 'asked',
   'one-out': { cable: intoCable(pair), socket: intoUnit(pair) },
   'pack-alone': intoPack(pair),
   'short-where': intoPack(pair),
@@ -143,6 +144,13 @@ const options: Answers = {
   found: 'Lead / Mode 1',
 };
 const beforePairs: Answers = { ...readOff(sound), 'alive-now': 'none', 'settings-noted': 'done' };
+/** A good partner is at hand, tried with nothing charging, and everything is back as it was. */
+const swapped = (when: 'early' | 'late'): Answers => ({
+  [`partner-${when}`]: 'here',
+  [`swap-${when}-ready`]: 'done',
+  [`swap-${when}-try`]: 'done',
+  [`swap-${when}-back`]: 'done',
+});
 const limitsRead = ({ battery: { cellsInSeries: n } }: SiteSheet) => ({
   charge: (3.45 * n).toFixed(1),
   float: (3.35 * n).toFixed(1),
@@ -312,6 +320,7 @@ function both(site: Site): LinkCase[] {
       'set-inverter-first': 'done',
       'set-pack': 'done',
       'try-result': 'nothing',
+      ...swapped('late'),
       'swap-late': 'both-work',
       'v-revision': 'refer',
     }),
@@ -322,7 +331,7 @@ function both(site: Site): LinkCase[] {
       'set-inverter-first': 'done',
       'set-pack': 'done',
       'try-result': ['part', 'nothing'],
-      'swap-late': 'no-partner',
+      'partner-late': 'no-partner',
       'v-undecided': 'refer',
     }),
     restored(
@@ -364,7 +373,6 @@ function both(site: Site): LinkCase[] {
         permitted: '60.0',
         // 5 % over 60 A is the limit: 63.4 A read with a 2 % clamp is neither within it nor over it.
         'charge-clamp': ['63.4', '63.2'],
-        ...onVolts(site),
       }),
       end: 'unresolved',
       leaves: 'untouched',
@@ -378,6 +386,35 @@ function both(site: Site): LinkCase[] {
       }),
       end: 'unresolved',
       leaves: 'untouched',
+    },
+    {
+      ...fixed('none permitted, and none flows', site, ['link-sound'], {
+        symptom: 'limits',
+        'permit-ready': 'done',
+        permitted: '0.0',
+        'charge-clamp': '0.0',
+        values: 'follow',
+        count: 'all',
+        'v-sound': 'explained',
+      }),
+      end: 'healthy',
+    },
+    {
+      ...fixed('none permitted, and some flows', site, ['limits-not-obeyed'], {
+        symptom: 'limits',
+        'permit-ready': 'done',
+        permitted: '0.0',
+        'charge-clamp': '9.0',
+        'v-limits': 'hand',
+        'set-limit': 'done',
+        'again-ready': 'done',
+        'charge-again': '0.1',
+      }),
+      end: 'referred',
+    },
+    {
+      ...fixed('nothing to charge with', site, null, { symptom: 'limits', 'permit-ready': 'cant' }),
+      end: 'unresolved',
     },
     {
       ...fixed('a percentage with no link behind it', site, null, {
@@ -446,6 +483,38 @@ export const linkCases: readonly LinkCase[] = [
     end: 'leftIsolated',
     leaves: 'isolated',
   },
+  {
+    // A setting for sixteen cells on fifteen: 55.2 V where 54.75 V is the most.
+    ...fixed('the only pack dark, and over its upper limit by less than the meter can tell', tern, null, {
+      'pack-lights': 'off',
+      'asleep-ready': 'done',
+      'asleep-volts': '55.2',
+      'asleep-close': 'upper',
+      'stop-charge': 'done',
+    }),
+    end: 'referred',
+    leaves: 'untouched',
+  },
+  {
+    ...fixed('the only pack dark and charged too high', tern, null, {
+      'pack-lights': 'off',
+      'asleep-ready': 'done',
+      'asleep-volts': '57.1',
+      'stop-charge': 'done',
+    }),
+    end: 'referred',
+    leaves: 'untouched',
+  },
+  {
+    ...fixed('the only pack dark, and close to its lower limit', tern, ['link-plug-or-lead'], {
+      'pack-lights': 'off',
+      'asleep-ready': 'done',
+      'asleep-volts': '37.6',
+      'asleep-close': 'lower',
+      'reseat-result': 'back',
+      'v-plug-seat': 'prove',
+    }),
+  },
   fixed('a broken chain, seen', sallow, ['pack-chain-broken'], {
     symptom: 'some-packs',
     chain: 'loose',
@@ -460,6 +529,28 @@ export const linkCases: readonly LinkCase[] = [
     'v-chain-lead': 'prove',
   }),
   {
+    ...fixed('a short serial pair meant to have no ends, and a wrong profile', tern, ['pairing-wrong'], {
+      ...beforePairs,
+      ...readOff({}),
+      'ends-asked': 'not-asked',
+      pairs: { ...options, pair: 'Lithium B / Mode 1' },
+      'set-inverter': 'done',
+      'try-result': 'live',
+      'what-changed': 'profile',
+      'v-pairing': 'prove',
+    }),
+    leaves: 'restored',
+  },
+  {
+    ...fixed('a broken lead on a serial pair without ends', tern, ['link-plug-or-lead'], {
+      ...readOff({ lead: 'broken' }),
+      'ends-asked': 'unsure',
+      'lead-pins': { same: 'OL', crossed: 'OL', stray: 'OL' },
+      'v-lead-open': 'mend',
+    }),
+    leaves: 'restored',
+  },
+  {
     ...fixed('a turned serial pair', tern, ['lead-pins-wrong'], {
       'pack-bias': idleVolts(5, 620, 120),
       'unit-bias': idleVolts(5, 560, 120, true),
@@ -471,12 +562,32 @@ export const linkCases: readonly LinkCase[] = [
   {
     ...fixed('a dead port at the inverter', sallow, ['link-port-dead'], {
       'can-unit': { high: '0.02', low: '0.01' },
+      ...swapped('early'),
       'swap-early': 'inverter-deaf',
       'v-port-unit': 'refer',
       ...onVolts(sallow),
     }),
     end: 'unresolved',
     leaves: 'untouched',
+  },
+  {
+    ...fixed('a swap whose settings did not come back', sallow, null, {
+      'can-unit': { high: '0.02', low: '0.01' },
+      ...swapped('early'),
+      'swap-early-back': 'cant',
+      'stop-charge': 'done',
+    }),
+    end: 'referred',
+    leaves: 'untouched',
+  },
+  {
+    ...fixed('a port that drives nothing, and no partner', sallow, ['link-plug-or-lead'], {
+      ...readOff({ ...sound, lead: 'broken' }),
+      'can-unit': { high: '0.02', low: '0.01' },
+      'partner-early': 'no-partner',
+      'v-lead-broken': 'mend',
+    }),
+    leaves: 'restored',
   },
   {
     ...fixed(
