@@ -34,6 +34,8 @@ export class RunView implements Host {
   readonly #title = document.title;
   #controls: Controls | undefined;
   #reading: ReadingOf | undefined;
+  /** How often a step was asked for: what is asked for last is shown, whatever comes in first. */
+  #asked = 0;
   /** What the last answer came to, over the present plate. */
   #last: HTMLElement | undefined;
   /** Which step is built on the screen, and in which form. */
@@ -109,7 +111,7 @@ export class RunView implements Host {
   }
 
   #onChange(): void {
-    if (this.#standing !== this.#stood) this.#reading = undefined;
+    if (this.#standing !== this.#stood) this.#readNothing();
     this.#stood = this.#standing;
     this.#render();
   }
@@ -133,18 +135,25 @@ export class RunView implements Host {
   async #openAnswer(index: number): Promise<void> {
     const step = this.state.trail[index];
     if (!step) return;
+    const asked = ++this.#asked;
     await this.#session.ready(step.path);
-    await this.#read({ block: step.block, index });
+    await this.#read({ block: step.block, index }, asked);
   }
 
-  async #read(reading: ReadingOf): Promise<void> {
+  async #read(reading: ReadingOf, asked = ++this.#asked): Promise<void> {
     await fetchPart('aside');
+    if (asked !== this.#asked) return;
     this.#reading = reading;
     this.#render();
   }
 
-  #goBack(): void {
+  #readNothing(): void {
+    this.#asked += 1;
     this.#reading = undefined;
+  }
+
+  #goBack(): void {
+    this.#readNothing();
     this.#places.replace(this.#block, this.state.trail.length);
     this.#render();
   }
@@ -155,7 +164,7 @@ export class RunView implements Host {
     if (pointed.to === 'answer') void this.#openAnswer(pointed.index);
     else if (pointed.to === 'block') void this.#read({ block: pointed.block, index: -1 });
     else {
-      this.#reading = undefined;
+      this.#readNothing();
       this.#render();
     }
   }
