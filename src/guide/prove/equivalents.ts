@@ -31,6 +31,8 @@ const pvNoStart: Readonly<Record<string, string>> = {
     'no rule knows of a meter looked over: each measurement names its rating itself',
   'pv-no-start:bypass-hold:mode-ready':
     'settings move no energy: whether the unit allows one with PV connected is its instructions’ word',
+  'pv-no-start:bypass-hold:release-ready':
+    'the rules know no module shutdown: a string counts as live in light whatever holds it off, and nobody touches it here',
   'pv-no-start:no-op:part-plugs.done.handleLive-pvString':
     'parting the plugs, in the same deed, asks for the same and undoes the same',
   'pv-no-start:bypass:mend': repairLeftOut,
