@@ -6,12 +6,12 @@ import type { Browser, Page } from 'playwright-core';
 import { buildIndex } from '../search/build-index.ts';
 import type { Entry, SearchIndex } from '../search/search-index.ts';
 import type { benchEngines, EngineResult } from './bench-engines.ts';
+import { slowPage } from './bench-slow.ts';
 import { root } from './project.ts';
 import { readAliases, readEntries } from './search-input.ts';
 import { firstPlaces, readPhrases } from './search-phrases.ts';
 import { serve } from './static-server.ts';
 
-const slowDown = 4;
 /** Every so many-th phrase is typed into the page; the engines get all of them. */
 const typedEvery = 9;
 
@@ -53,11 +53,6 @@ function keystroke(times: readonly number[]): Keystroke {
   return { median: round(sorted[sorted.length >> 1]!), worst: round(sorted.at(-1)!) };
 }
 
-const throttle = async (page: Page): Promise<void> => {
-  const devTools = await page.context().newCDPSession(page);
-  await devTools.send('Emulation.setCPUThrottlingRate', { rate: slowDown });
-};
-
 const searchReady = (page: Page): Promise<void> =>
   page.locator('fw-search[data-ready]').waitFor({ state: 'attached' });
 const bareBox = (page: Page): Promise<void> => page.setContent('<input name="q">');
@@ -93,7 +88,7 @@ async function typeIntoPage(
       });
     });
   });
-  await throttle(page);
+  await slowPage(page);
   const box = page.locator('input[name="q"]');
   const typedSoFar = (count: number) =>
     page.waitForFunction(
@@ -152,7 +147,7 @@ async function runEngines(browser: Browser, index: SearchIndex) {
   const context = await browser.newContext();
   const page = await context.newPage();
   await page.evaluate(outputFiles[0]!.text);
-  await throttle(page);
+  await slowPage(page);
   const work = {
     index,
     fits: sets.flatMap(({ fits }) => fits),

@@ -6,10 +6,10 @@ import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { exportVisits } from '../visit/visit-file.ts';
 import { longLog, readingBlock } from './bench-log.ts';
 import { guideRun } from './bench-runs.ts';
+import { slowPage } from './bench-slow.ts';
 import { Driver } from './drive-run.ts';
 import { serve } from './static-server.ts';
 
-const slowDown = 4;
 const logEntries = 100;
 const readingSamples = 15;
 const loadSamples = 7;
@@ -67,10 +67,9 @@ const measured = (page: Page): Promise<number> =>
 /** A new tab on a slow processor, whose service worker has to be started again. */
 async function slowTab(context: BrowserContext): Promise<Page> {
   const page = await context.newPage();
-  const devTools = await context.newCDPSession(page);
+  const devTools = await slowPage(page);
   await devTools.send('ServiceWorker.enable');
   await devTools.send('ServiceWorker.stopAllWorkers');
-  await devTools.send('Emulation.setCPUThrottlingRate', { rate: slowDown });
   return page;
 }
 

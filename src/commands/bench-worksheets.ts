@@ -1,11 +1,11 @@
 /** Weighs every worksheet's page, and times a keystroke on some of them and the sheet check, as a slow phone has them. */
-import type { Browser, BrowserContext, Page } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { worksheets } from '../worksheets/index.ts';
 import { fileOf, type Weight, weigh } from './bench-bytes.ts';
+import { slowPage } from './bench-slow.ts';
 import { type Spread, spread } from './bench-speed.ts';
 import { serve } from './static-server.ts';
 
-const slowDown = 4;
 const checkSamples = 7;
 
 export interface WorksheetBench {
@@ -46,7 +46,7 @@ const typed: readonly { id: string; field: string; values: readonly string[]; qu
   },
 ];
 
-/** Have the page note, for each `event`, how long after its own time the page last changed before the next frame. */
+/** Have the page note, for each `event`, how long after its own time the page last changed, two frames looked at. */
 const watch = (page: Page, event: string): Promise<void> =>
   page.evaluate((name) => {
     const times: number[] = [];
@@ -73,11 +73,6 @@ const watch = (page: Page, event: string): Promise<void> =>
 const timesOf = (page: Page): Promise<number[]> =>
   page.evaluate(() => (globalThis as unknown as { benchTimes: number[] }).benchTimes);
 
-async function slow(context: BrowserContext, page: Page): Promise<void> {
-  const devTools = await context.newCDPSession(page);
-  await devTools.send('Emulation.setCPUThrottlingRate', { rate: slowDown });
-}
-
 export async function measureWorksheets(browser: Browser, folder: string): Promise<WorksheetBench> {
   const asked: string[] = [];
   const site = await serve({ folder, port: 0, onRequest: ({ url = '/' }) => asked.push(url) });
@@ -101,7 +96,7 @@ export async function measureWorksheets(browser: Browser, folder: string): Promi
       const page = await context.newPage();
       await page.goto(`${site.url}worksheets/${id}/?units=metric&${query}`);
       await page.locator('.headline dd').first().waitFor();
-      await slow(context, page);
+      await slowPage(page);
       await watch(page, 'input');
       const box = page.locator(`#w-${field}`);
       for (const value of values) {
@@ -121,7 +116,7 @@ export async function measureWorksheets(browser: Browser, folder: string): Promi
     const page = await context.newPage();
     await page.goto(`${site.url}site/check/`);
     await page.locator('.sheet-check[data-ready] [role="status"]').waitFor();
-    await slow(context, page);
+    await slowPage(page);
     await watch(page, 'change');
     const pick = page.locator('.sheet-check select').first();
     for (let at = 0; at < checkSamples; at += 1) {

@@ -2,7 +2,7 @@ import { describe, expect } from 'vitest';
 import { axeFindings } from './support/axe.ts';
 import { overflow, pageKinds, settled } from './support/pages.ts';
 import { plateau, started } from './support/pre-charge.ts';
-import { test } from './support/visitor.ts';
+import { lightings, test } from './support/visitor.ts';
 
 describe('axe', () => {
   // The whole of a guide holds the plates of its chapters again, and each worksheet is looked at with its numbers in.
@@ -17,7 +17,7 @@ describe('axe', () => {
       const found: string[] = [];
       for (const path of half === 'the first half' ? all.slice(0, middle) : all.slice(middle)) {
         await settled(visitor, page, path);
-        for (const lighting of ['shade', 'sun', 'dark'] as const) {
+        for (const lighting of lightings) {
           await page.locator(`[data-set-lighting="${lighting}"]`).dispatchEvent('click');
           expect(await page.locator('html').getAttribute('data-lighting')).toBe(lighting);
           // What is not a colour is the same in every light.

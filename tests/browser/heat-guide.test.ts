@@ -1,9 +1,8 @@
 import { describe, expect } from 'vitest';
 import { Driver } from '../../src/commands/drive-run.ts';
-import { demoSites } from '../../src/site/demo.ts';
 import { answersSchema } from '../../src/visit/walk.ts';
 import { type HeatCase, heatCases } from '../support/heat-cases/cases.ts';
-import { visitorWith } from './support/site-on-phone.ts';
+import { asKept, visitorWith } from './support/site-on-phone.ts';
 import { test } from './support/visitor.ts';
 import { runAsWalked } from './support/walked.ts';
 
@@ -12,14 +11,6 @@ const caseOf = (id: string): HeatCase => {
   if (!found) throw new Error(`no case ${id}`);
   return found;
 };
-
-/** A sheet that is not a demo's is another site, and goes to the phone as a file. */
-const asKept = (sheet: HeatCase['sheet']): HeatCase['sheet'] =>
-  demoSites.find((demo) => JSON.stringify(demo) === JSON.stringify(sheet)) ?? {
-    ...sheet,
-    id: 'changed-site',
-    name: 'Changed site',
-  };
 
 describe('loud fans and hot units, from the guide’s page to the end', () => {
   test.for([

@@ -1,20 +1,11 @@
 import { describe, expect } from 'vitest';
 import { Driver } from '../../src/commands/drive-run.ts';
-import { demoSites } from '../../src/site/demo.ts';
 import type { SiteSheet } from '../../src/site/sheet.ts';
 import { answersSchema } from '../../src/visit/walk.ts';
 import { legCases, plantCase } from '../support/leg-cases/cases.ts';
-import { visitorWith } from './support/site-on-phone.ts';
+import { asKept, visitorWith } from './support/site-on-phone.ts';
 import { type NewVisitor, test } from './support/visitor.ts';
 import { runAsWalked } from './support/walked.ts';
-
-/** A sheet that is not a demo's is another site, and goes to the phone as a file. */
-const asKept = (sheet: SiteSheet): SiteSheet =>
-  demoSites.find((demo) => JSON.stringify(demo) === JSON.stringify(sheet)) ?? {
-    ...sheet,
-    id: 'changed-site',
-    name: 'Changed site',
-  };
 
 /** A case typed in by hand from the guide's page on, held against its walk. */
 async function run(newVisitor: NewVisitor, sheet: SiteSheet, answers: object, swift = true) {

@@ -1,9 +1,8 @@
 import { describe, expect } from 'vitest';
 import { Driver } from '../../src/commands/drive-run.ts';
-import { sallowCreek } from '../../src/site/demo.ts';
 import { answersSchema } from '../../src/visit/walk.ts';
 import { type PvCase, pvCases } from '../support/pv-cases/cases.ts';
-import { visitorWith } from './support/site-on-phone.ts';
+import { asKept, visitorWith } from './support/site-on-phone.ts';
 import { test } from './support/visitor.ts';
 import { runAsWalked } from './support/walked.ts';
 
@@ -12,12 +11,6 @@ const caseOf = (id: string): PvCase => {
   if (!found) throw new Error(`no case ${id}`);
   return found;
 };
-
-/** A sheet that is not the demo's is another site, and goes to the phone as a file. */
-const asKept = (sheet: PvCase['sheet']): PvCase['sheet'] =>
-  sheet === sallowCreek || JSON.stringify(sheet) === JSON.stringify(sallowCreek)
-    ? sallowCreek
-    : { ...sheet, id: 'changed-site', name: 'Changed site' };
 
 describe('a PV tracker that will not start, from the front page to the verdict', () => {
   test.for([

@@ -22,6 +22,14 @@ export async function keepSite(page: Page, root: string, sheet: SiteSheet): Prom
   await page.locator('.tag', { hasText: siteWords.current }).waitFor();
 }
 
+/** A site as it is kept on a phone: a demo as it is; a sheet that is none is another site, and goes there as a file. */
+export const asKept = (sheet: SiteSheet): SiteSheet =>
+  demoSites.find((demo) => JSON.stringify(demo) === JSON.stringify(sheet)) ?? {
+    ...sheet,
+    id: 'changed-site',
+    name: 'Changed site',
+  };
+
 const kept = new Map<string, Promise<BrowserContextOptions['storageState']>>();
 
 /** A visitor whose phone keeps a site and uses it, as the site page leaves it; done on that page once for each site. */
